@@ -1,0 +1,88 @@
+import type { BuildSet } from './buildSet';
+import type { BuildSpace } from './buildSpace';
+import { conditionAtomText, parseConditionText } from './condition';
+import { type Build, makeBuild } from './listBuilds';
+import { nearNames } from './nearNames';
+import { checkPickedNames, type PickedNames, type PickProblem } from './pickProblems';
+import { type Literal, whyImpossible } from './whyImpossible';
+
+export type PickedBuild =
+  | { readonly kind: 'picked'; readonly build: Build; readonly set: BuildSet }
+  | { readonly kind: 'refused'; readonly problems: readonly PickProblem[] };
+
+/**
+ * Reads a build as a user names it: `v4-28r,wheel-44,arrives=cover-44`, in any order.
+ *
+ * What is named is the finished unit, exactly: an option that is not named is not in it. How the unit arrives stays open
+ * unless it is stated, because the same finished unit comes out of different work: a wheel that arrived is put back, one
+ * that did not is new, and one that is replaced must first come off. A sheet that chose one of these silently would be
+ * wrong for the others. One `arrives=` states the whole received unit, so options not named there did not arrive;
+ * `arrives=none` says that none did. What arrives stays, so it need not be named again unless something named replaces
+ * it. Outcomes stay open: nobody knows them before the work. A family with a single variant need not be told it.
+ */
+export function pickBuild(space: BuildSpace, text: string): PickedBuild {
+  const names = text.split(/[\s,]+/).filter((name) => name !== '');
+  const problems: PickProblem[] = [];
+  const picked = sortNames(space, names, problems);
+  if (problems.length === 0) problems.push(...checkPickedNames(space, picked));
+  const variant = picked.variants[0];
+  if (problems.length > 0 || variant === undefined) return { kind: 'refused', problems };
+  const literals = literalsOf(space, variant, picked);
+  const set = space.setOf(space.diagram.all(literals.map(({ node }) => node)));
+  if (!set.isEmpty) return { kind: 'picked', build: makeBuild(space, variant, picked.finished, picked.arrives), set };
+  const because = whyImpossible(space, literals);
+  return {
+    kind: 'refused',
+    problems: [{ kind: 'does-not-exist', because, text: `No build is ${because.join(', ')}` }],
+  };
+}
+
+function sortNames(space: BuildSpace, names: readonly string[], problems: PickProblem[]): PickedNames {
+  const variants = new Set<string>();
+  const finished = new Set<string>();
+  let arrives: Set<string> | undefined;
+  for (const name of names) {
+    const atom = parseConditionText(name);
+    if (name === 'arrives=none') arrives ??= new Set();
+    else if (atom === undefined || space.unknownNames(atom).length > 0) problems.push(unknownId(space, name));
+    else if (atom.kind === 'arrives') arrives = new Set(arrives).add(atom.id);
+    else if (atom.kind === 'is') (space.facts.options.has(atom.id) ? finished : variants).add(atom.id);
+    else {
+      const text = `${conditionAtomText(atom)} is found on the bench, so it is not part of a build`;
+      problems.push({ kind: 'outcome-named', name, text });
+    }
+  }
+  if (variants.size === 0 && space.facts.variants.length === 1) variants.add(space.facts.variants[0]?.id ?? '');
+  for (const id of arrives ?? []) if (!isReplaced(space, id, finished)) finished.add(id);
+  return { variants: [...variants], finished, arrives };
+}
+
+function isReplaced(space: BuildSpace, id: string, finished: ReadonlySet<string>): boolean {
+  const { excludes = [] } = space.facts.options.get(id) ?? {};
+  return [...excludes].some((other) => finished.has(other) && space.facts.options.get(other)?.mayBeAdded === true);
+}
+
+function unknownId(space: BuildSpace, name: string): PickProblem {
+  const { knownVariants, options } = space.facts;
+  const arrivals = [...options.keys()].map((id) => `arrives=${id}`);
+  const near = nearNames(name, [...knownVariants.keys(), ...options.keys(), ...arrivals]);
+  const hint = near.length === 0 ? '' : `; near: ${near.join(', ')}`;
+  return { kind: 'unknown-id', name, near, text: `No variant or option is called ${name}${hint}` };
+}
+
+function literalsOf(space: BuildSpace, variant: string, { finished, arrives }: PickedNames): Literal[] {
+  const { diagram, variables } = space;
+  const literals: Literal[] = [{ text: variant, node: space.variables.variants.get(variant) ?? 0 }];
+  for (const [id, nodes] of variables.options) {
+    const inUnit = finished.has(id);
+    literals.push({
+      text: inUnit ? `with ${id}` : `without ${id}`,
+      node: inUnit ? nodes.finished : diagram.not(nodes.finished),
+    });
+    if (arrives === undefined) continue;
+    const received = arrives.has(id);
+    const text = received ? `received with ${id}` : `received without ${id}`;
+    literals.push({ text, node: received ? nodes.arrives : diagram.not(nodes.arrives) });
+  }
+  return literals;
+}
