@@ -1,0 +1,94 @@
+import { el, escapeHtml, type Html, type HtmlContext, proseHtml, section, table, tickBox } from './htmlText';
+import { turnHtml } from './htmlTorque';
+import { fillLabel } from './labels';
+import type { RecordRow, TorqueRow } from './sheet';
+
+/** All that comes after the last step; a part with nothing in it is left out. */
+export function backHtml(context: HtmlContext): (Html | undefined)[] {
+  return [
+    torqueTableHtml(context),
+    recordTableHtml(context),
+    concessionsHtml(context),
+    installationHtml(context),
+    revisionsHtml(context),
+  ];
+}
+
+function stepLink(step: number, stepId: string): Html {
+  return el('a', { href: `#step-${stepId}` }, escapeHtml(String(step)));
+}
+
+function torqueTableHtml(context: HtmlContext): Html | undefined {
+  const { sheet, labels } = context;
+  if (sheet.torqueTable.length === 0) return undefined;
+  const heads = [labels.step, labels.fastener, labels.torque, labels.direction, labels.toolsUsed, labels.actual];
+  const rows = sheet.torqueTable.map((row) => torqueRowHtml(row, context));
+  return section('torque-table', labels.torqueTable, table('torques', heads, rows));
+}
+
+function torqueRowHtml(row: TorqueRow, { labels }: HtmlContext): (Html | Html[])[] {
+  const box = row.condition?.kind === 'outcome' ? [tickBox(labels.tickIfApplies)] : [];
+  const condition = row.condition === undefined ? [] : [el('p', {}, ...box, escapeHtml(row.condition.text))];
+  const angle = row.angle === undefined ? '' : ` ${labels.thenTurn} ${row.angle}`;
+  const value = row.primary === undefined ? labels.torqueBlank : `${row.primary}${angle}`;
+  const second = row.secondary === undefined ? [] : [el('p', {}, escapeHtml(`(${row.secondary})`))];
+  return [
+    stepLink(row.step, row.stepId),
+    [escapeHtml(row.fastener), ...condition],
+    [el('strong', {}, escapeHtml(value)), ...second],
+    turnHtml(row.turn, labels),
+    escapeHtml(row.tools.join(', ')),
+    el('span', { class: 'blank' }),
+  ];
+}
+
+function recordTableHtml({ sheet, labels }: HtmlContext): Html | undefined {
+  if (sheet.recordTable.length === 0) return undefined;
+  const heads = [labels.step, labels.measurement, labels.limits, labels.actual];
+  const rows = sheet.recordTable.map((row) => [
+    stepLink(row.step, row.stepId),
+    escapeHtml(row.what),
+    escapeHtml(row.limits ?? labels.recordOnly),
+    blanksHtml(row),
+  ]);
+  return section('record-table', labels.recordTable, table('records', heads, rows));
+}
+
+function blanksHtml(row: RecordRow): Html[] {
+  return Array.from({ length: row.blanks }, () => el('span', { class: 'blank' }, el('span', {}, escapeHtml(row.unit))));
+}
+
+function concessionsHtml({ sheet, labels }: HtmlContext): Html | undefined {
+  if (sheet.concessions.length === 0) return undefined;
+  const heads = [labels.step, labels.rule, labels.because, labels.by, labels.until];
+  const rows = sheet.concessions.map((concession) => [
+    stepLink(concession.step, concession.stepId),
+    el('code', {}, escapeHtml(concession.rule)),
+    escapeHtml(concession.because),
+    escapeHtml(concession.by),
+    escapeHtml(concession.until),
+  ]);
+  return section('concessions', labels.concessions, table('concession-list', heads, rows));
+}
+
+function installationHtml({ sheet, labels }: HtmlContext): Html | undefined {
+  if (sheet.atInstallation.length === 0) return undefined;
+  const items = sheet.atInstallation.map((text) => el('li', {}, tickBox(labels.done), el('span', {}, proseHtml(text))));
+  return section('installation', labels.atInstallation, el('ul', { class: 'ticks' }, ...items));
+}
+
+function revisionsHtml({ sheet, labels }: HtmlContext): Html | undefined {
+  if (sheet.revisions.length === 0) return undefined;
+  const rows = sheet.revisions.map((line) => [escapeHtml(line.revision), escapeHtml(line.date), escapeHtml(line.what)]);
+  return section(
+    'revisions',
+    labels.revisions,
+    table('revision-list', [labels.revision, labels.date, labels.change], rows),
+  );
+}
+
+export function footerHtml({ sheet, labels }: HtmlContext): Html {
+  const { document, revision, build } = sheet.header;
+  const end = el('strong', {}, escapeHtml(`${labels.end}. `));
+  return el('footer', {}, el('p', {}, end, escapeHtml(fillLabel(labels.footer, { document, revision, build }))));
+}

@@ -1,0 +1,126 @@
+import { base64, utf8Bytes } from './base64';
+import type { Labels } from './labels';
+import { printableText } from './printableText';
+import type { Condition, Prose, Run, Sheet } from './sheet';
+
+export interface HtmlOptions {
+  /** `preview` carries findings and places in the source; `file` carries neither, for it may leave the house. */
+  mode: 'preview' | 'file';
+  /** Nonce of the content security policy that the style (and the preview's script) run under. */
+  cspNonce?: string;
+  /** Address of a script that the preview wants at the end of the body. */
+  previewScript?: string;
+  /** Address of a picture file, or nothing where it is not to be had; the words are then shown in its place. */
+  figureUrl?: (name: string) => string | undefined;
+}
+
+/** What every part of the printer needs to know. */
+export interface HtmlContext {
+  sheet: Sheet;
+  labels: Labels;
+  options: HtmlOptions;
+}
+
+/** Markup that is ready to print. A brand of its own, so that unescaped text cannot be mistaken for it. */
+export type Html = string & { readonly html: unique symbol };
+
+type Child = Html | readonly Html[] | undefined;
+
+const replacements: Record<string, string> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&#39;' };
+
+/** Text as markup: nothing in it can open a tag or end an attribute. */
+export function escapeHtml(text: string): Html {
+  return printableText(text).replace(/[&<>"']/gu, (character) => replacements[character] ?? character) as Html;
+}
+
+/** Trusted markup of our own, such as a symbol. Never call it with text from a document. */
+export function ownMarkup(markup: string): Html {
+  return markup as Html;
+}
+
+export function join(children: readonly Child[]): Html {
+  return children
+    .flat()
+    .filter((child) => child !== undefined)
+    .join('') as Html;
+}
+
+const voidElements = new Set(['img', 'meta']);
+
+/** One element. An attribute that is undefined is left out; the others are escaped. */
+export function el(
+  name: string,
+  attributes: Readonly<Record<string, string | number | undefined>>,
+  ...children: Child[]
+): Html {
+  const written = Object.entries(attributes)
+    .filter(([, value]) => value !== undefined)
+    .map(([key, value]) => ` ${key}="${escapeHtml(String(value))}"`)
+    .join('');
+  if (voidElements.has(name)) return `<${name}${written}>` as Html;
+  return `<${name}${written}>${join(children)}</${name}>` as Html;
+}
+
+export function proseHtml(prose: Prose): Html {
+  return join(prose.map(runHtml));
+}
+
+function runHtml(run: Run): Html {
+  const text = escapeHtml(run.text);
+  switch (run.kind) {
+    case 'text':
+      return text;
+    case 'strong':
+      return el('strong', {}, text);
+    case 'quantity':
+      return el('strong', { class: 'quantity' }, text);
+    case 'stepLink':
+      return el('a', { href: `#step-${run.step}` }, text);
+    case 'part':
+    case 'tool':
+    case 'consumable':
+      return el('span', { class: run.kind }, text);
+  }
+}
+
+/** A box to tick by hand. It is drawn, not an input, because the sheet is a record on paper; it has a name to read. */
+export function tickBox(name: string, extra = ''): Html {
+  return el('span', { class: `tick ${extra}`.trim(), role: 'img', 'aria-label': `☐ ${name}` });
+}
+
+export function conditionHtml(condition: Condition | undefined, labels: Labels): Html | undefined {
+  if (condition === undefined) return undefined;
+  const box = condition.kind === 'outcome' ? tickBox(labels.tickIfApplies) : undefined;
+  return el('p', { class: 'condition' }, box, el('strong', {}, escapeHtml(condition.text)));
+}
+
+/** A section with a heading, or nothing when there is nothing to put in it. */
+export function section(name: string, title: string, ...children: Child[]): Html {
+  return el(
+    'section',
+    { class: name, 'aria-labelledby': `${name}-title` },
+    el('h2', { id: `${name}-title` }, escapeHtml(title)),
+    ...children,
+  );
+}
+
+/** A table with column heads; each cell is markup already. */
+export function table(name: string, heads: readonly string[], rows: readonly (readonly Child[])[]): Html {
+  const headCells = heads.map((head) => el('th', { scope: 'col' }, escapeHtml(head)));
+  const bodyRows = rows.map((cells) => el('tr', {}, ...cells.map((cell) => el('td', {}, cell))));
+  return el(
+    'div',
+    { class: 'table-frame' },
+    el('table', { class: name }, el('thead', {}, el('tr', {}, ...headCells)), el('tbody', {}, ...bodyRows)),
+  );
+}
+
+/** A drawing as an image, so that nothing in it can run or reach outside. */
+export function svgDataUrl(svg: string): string {
+  return `data:image/svg+xml;base64,${base64(utf8Bytes(withNamespace(svg)))}`;
+}
+
+// A drawing without its namespace is shown inside a page but not as an image.
+function withNamespace(svg: string): string {
+  return /<svg[^>]*\sxmlns\s*=/u.test(svg) ? svg : svg.replace('<svg', '<svg xmlns="http://www.w3.org/2000/svg"');
+}

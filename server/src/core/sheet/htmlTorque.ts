@@ -1,0 +1,91 @@
+import { el, escapeHtml, type Html, type HtmlContext, ownMarkup, tickBox } from './htmlText';
+import { fillLabel, type Labels, turnLabel } from './labels';
+import type { TorqueCallout, TorqueValue, Turn } from './sheet';
+import { turnSymbol } from './symbols';
+
+/** The call-out of one tightening: what a fitter must see from arm's length. */
+export function torqueHtml(torque: TorqueCallout, context: HtmlContext): Html {
+  const { labels } = context;
+  return el(
+    'div',
+    { class: 'torque', role: 'group', 'aria-label': `${labels.torque}: ${torque.fastener}` },
+    el('p', { class: 'fastener' }, escapeHtml(torque.fastener)),
+    ...settingHtml(torque, labels),
+    torque.hold === undefined ? undefined : el('p', { class: 'hold' }, el('strong', {}, escapeHtml(torque.hold))),
+    torque.inOrder === undefined ? undefined : el('p', {}, escapeHtml(torque.inOrder)),
+    torque.tools.length === 0
+      ? undefined
+      : el('p', { class: 'with' }, escapeHtml(`${labels.toolsUsed}: ${torque.tools.join(', ')}`)),
+  );
+}
+
+function settingHtml(torque: TorqueCallout, labels: Labels): Html[] {
+  const { setting } = torque;
+  switch (setting.kind) {
+    case 'one':
+      return [valueHtml(setting.value, labels)];
+    case 'blank':
+      return [
+        el('p', { class: 'value' }, el('span', { class: 'blank' })),
+        el('p', {}, el('strong', {}, escapeHtml(labels.torqueBlank))),
+        turnHtml(setting.turn, labels),
+      ];
+    case 'byOutcome':
+      return setting.branches.map((branch) =>
+        el(
+          'div',
+          { class: 'branch' },
+          el(
+            'p',
+            { class: 'condition' },
+            tickBox(labels.tickIfApplies),
+            el('strong', {}, escapeHtml(branch.condition)),
+          ),
+          valueHtml(branch.value, labels),
+        ),
+      );
+  }
+}
+
+function valueHtml(value: TorqueValue, labels: Labels): Html {
+  const passes = value.passes.map((pass, index) =>
+    passHtml(fillLabel(labels.pass, { number: index + 1 }), pass.primary, pass.secondary),
+  );
+  const name = passes.length === 0 ? undefined : el('span', { class: 'pass-name' }, escapeHtml(labels.finalPass));
+  const angle =
+    value.angle === undefined
+      ? undefined
+      : el('strong', { class: 'angle' }, escapeHtml(`${labels.thenTurn} ${value.angle}`));
+  return el(
+    'div',
+    { class: 'setting' },
+    ...passes,
+    el('p', { class: 'value' }, name, el('strong', {}, escapeHtml(value.primary)), secondHtml(value.secondary), angle),
+    turnHtml(value.turn, labels),
+  );
+}
+
+function passHtml(name: string, primary: string, secondary: string | undefined): Html {
+  return el(
+    'p',
+    { class: 'pass' },
+    el('span', { class: 'pass-name' }, escapeHtml(name)),
+    el('strong', {}, escapeHtml(primary)),
+    secondHtml(secondary),
+  );
+}
+
+function secondHtml(secondary: string | undefined): Html | undefined {
+  return secondary === undefined ? undefined : el('span', { class: 'secondary' }, escapeHtml(`(${secondary})`));
+}
+
+/** The arrow and the words together: the arrow is seen first, the words settle it. */
+export function turnHtml(turn: Turn | undefined, labels: Labels): Html {
+  if (turn === undefined) return el('p', { class: 'turn' }, el('strong', {}, escapeHtml(labels.handUnknown)));
+  return el(
+    'p',
+    { class: 'turn' },
+    el('span', { class: 'symbol', 'aria-hidden': 'true' }, ownMarkup(turnSymbol(turn.direction))),
+    el('strong', {}, escapeHtml(turnLabel(labels, turn.direction, turn.hand))),
+  );
+}

@@ -1,0 +1,291 @@
+/**
+ * The published document: one tree that every printer reads. It is plain JSON, and everything in it is decided:
+ * steps are numbered, sentences are written, links are resolved, tables are filled. A printer only lays it out,
+ * so that the preview and the printed page can never disagree.
+ */
+
+/** Languages that the fixed labels exist in. */
+export type SheetLanguage = 'en';
+
+export type Paper = 'a4' | 'letter';
+
+/** A place in a source document, as a character offset, so that a click on the sheet can open the source. */
+export interface SheetSource {
+  uri: string;
+  offset: number;
+}
+
+/** A stretch of text with what it means; printers decide how each kind looks. */
+export type Run =
+  | { kind: 'text'; text: string }
+  | { kind: 'strong'; text: string }
+  | { kind: 'part'; text: string }
+  | { kind: 'tool'; text: string }
+  | { kind: 'consumable'; text: string }
+  | { kind: 'quantity'; text: string }
+  | { kind: 'stepLink'; text: string; step: string };
+
+export type Prose = Run[];
+
+export interface Sheet {
+  format: 1;
+  language: SheetLanguage;
+  paper: Paper;
+  header: SheetHeader;
+  /** Present while errors stand: printed as a band on every page. */
+  notReleased?: { errors: number };
+  safety: StandingSafety;
+  /** What is written down about the unit as it arrives; an empty list prints nothing. */
+  asReceived: ReceivedField[];
+  beforeYouStart: Caution[];
+  hazards: Hazard[];
+  tools: ToolLine[];
+  consumables: ConsumableLine[];
+  kits: KitList[];
+  phases: SheetPhase[];
+  torqueTable: TorqueRow[];
+  recordTable: RecordRow[];
+  /** Findings that belong to no step; shown in the preview only. */
+  findings: SheetFinding[];
+  concessions: SheetConcession[];
+  atInstallation: Prose[];
+  revisions: RevisionLine[];
+}
+
+export interface SheetHeader {
+  /** The document number, for example `OP-410`. */
+  document: string;
+  title: string;
+  revision: string;
+  /** ISO 8601 calendar date of the revision; also dates the PDF, so that its bytes never depend on today. */
+  revisionDate?: string;
+  status: 'draft' | 'released' | 'withdrawn';
+  family: string;
+  /** The build in words, for example `V4-28R with the 44 mm wheel`. */
+  build: string;
+  kits: string[];
+  preparedBy?: string;
+  checkedBy?: string;
+  approvedBy?: string;
+}
+
+/** What every sheet says first. `wear` names the protection that the hazards on this sheet need. */
+export interface StandingSafety {
+  wear: string[];
+}
+
+export type ReceivedField =
+  | { kind: 'blank'; label: string; unit?: string }
+  | { kind: 'choice'; label: string; values: string[] };
+
+export type SignalWord = 'danger' | 'warning' | 'caution' | 'notice';
+
+/** One panel: a signal word and what it says, always printed before the act it warns of. */
+export interface Caution {
+  word: SignalWord;
+  texts: Prose[];
+}
+
+/** A hazard of the whole job with what brings it, for example `Flammable vapour` from `residue-free degreaser`. */
+export interface Hazard {
+  text: string;
+  from: string[];
+  /** Codes of the GHS, where a consumable brings the hazard. */
+  codes: string[];
+}
+
+export interface ToolLine {
+  id: string;
+  name: string;
+  count: number;
+  size?: string;
+  range?: string;
+  /** ISO 8601 calendar date. */
+  calibrationDue?: string;
+}
+
+export interface ConsumableLine {
+  id: string;
+  name: string;
+  amount?: string;
+  /** Signal word of the label under the GHS. */
+  signalWord?: 'danger' | 'warning';
+  hazards: { code: string; text: string }[];
+}
+
+export interface KitList {
+  number: string;
+  name: string;
+  revision: string;
+  lines: KitLine[];
+}
+
+export interface KitLine {
+  item: string;
+  part: string;
+  number: string;
+  quantity: string;
+  condition?: Condition;
+  /** A number that this line supersedes, so that an old part in the drawer is recognised. */
+  replaces?: string;
+}
+
+/**
+ * When something applies. `build` is already decided and only said; `outcome` is learnt on the bench,
+ * so that its branch is printed with a box to tick.
+ */
+export interface Condition {
+  kind: 'build' | 'outcome';
+  /** A whole phrase, for example `Only when the nut is left-hand`. */
+  text: string;
+}
+
+export interface SheetPhase {
+  title: string;
+  condition?: Condition;
+  steps: SheetStep[];
+}
+
+export interface SheetStep {
+  id: string;
+  /** Counts through the whole sheet; phases do not restart it. */
+  number: number;
+  title: string;
+  source: SheetSource;
+  condition?: Condition;
+  optional: boolean;
+  /** How many people the step takes; 1 prints nothing. */
+  people: number;
+  /** A hold point: who must sign before work goes on. */
+  sign?: string;
+  cautions: Caution[];
+  figures: SheetFigure[];
+  instructions: Instruction[];
+  notes: Prose[];
+  findings: SheetFinding[];
+}
+
+export interface Instruction {
+  text: Prose;
+  condition?: Condition;
+  cautions: Caution[];
+  torque?: TorqueCallout;
+  reading?: Reading;
+  /** Boxes for what the bench finds out, one for each value. */
+  choices?: string[];
+  /** A check that is ticked as passed; `accept` says when it is. */
+  check?: { accept?: string };
+  /** A line to write on, with the label before it. */
+  record?: { label: string };
+  figure?: SheetFigure;
+  ifNot?: IfNot;
+  notes: Prose[];
+}
+
+/** What to do when the limit, the check or the inspection fails. */
+export interface IfNot {
+  text: Prose;
+  instructions: Instruction[];
+}
+
+export type Hand = 'left' | 'right';
+export type TurnDirection = 'clockwise' | 'counter-clockwise';
+
+export interface Turn {
+  direction: TurnDirection;
+  hand: Hand;
+}
+
+/** One torque as printed: `primary` in the first unit, `secondary` in the second. */
+export interface TorqueValue {
+  primary: string;
+  secondary?: string;
+  /** A further turn after the torque, for example `110°`. */
+  angle?: string;
+  /** Torques of the passes before the final one, in order. */
+  passes: { primary: string; secondary?: string }[];
+  /** Absent only where the hand of the thread is not known. */
+  turn?: Turn;
+}
+
+/** `blank` is a torque that nobody has stated: it prints an empty line, never a value. */
+export type TorqueSetting =
+  | { kind: 'one'; value: TorqueValue }
+  | { kind: 'byOutcome'; branches: { condition: string; value: TorqueValue }[] }
+  | { kind: 'blank'; turn?: Turn };
+
+export interface TorqueCallout {
+  fastener: string;
+  setting: TorqueSetting;
+  tools: string[];
+  /** What is held and with what, for example `Hold the turbine hexagon with the 12 mm socket.` */
+  hold?: string;
+  inOrder?: string;
+}
+
+/** A blank to fill in: one row for each name in `rows`, one column for each name in `places`. */
+export interface Reading {
+  name: string;
+  unit: string;
+  /** Limits in words and figures, for example `0.04 to 0.09 mm`; absent for a record only. */
+  limits?: string;
+  rows: string[];
+  places: string[];
+}
+
+export interface SheetFigure {
+  id: string;
+  /** Says in words what the picture shows, for whoever cannot see it. */
+  alt: string;
+  caption?: string;
+  image: FigureImage;
+}
+
+export type FigureImage =
+  | { kind: 'svg'; svg: string }
+  | { kind: 'file'; name: string; mediaType: 'image/png' | 'image/jpeg' };
+
+export interface SheetFinding {
+  severity: 'error' | 'warning' | 'information';
+  rule: string;
+  message: string;
+}
+
+export interface TorqueRow {
+  step: number;
+  stepId: string;
+  fastener: string;
+  condition?: Condition;
+  /** Absent where nobody has stated the torque. */
+  primary?: string;
+  secondary?: string;
+  angle?: string;
+  turn?: Turn;
+  tools: string[];
+}
+
+export interface RecordRow {
+  step: number;
+  stepId: string;
+  what: string;
+  limits?: string;
+  unit: string;
+  /** One blank for each. */
+  blanks: number;
+}
+
+export interface SheetConcession {
+  rule: string;
+  step: number;
+  stepId: string;
+  because: string;
+  by: string;
+  /** ISO 8601 calendar date. */
+  until: string;
+}
+
+export interface RevisionLine {
+  revision: string;
+  date: string;
+  what: string;
+}
