@@ -1,0 +1,16 @@
+import { defineConfig } from 'vitest/config';
+
+// The command line and the gate read the counts from a file; anybody else wants the summary to come last.
+const countsFile = process.env.WITNESSMARK_TEST_COUNTS;
+
+export default defineConfig({
+  test: {
+    include: ['tests/**/*.test.ts'],
+    exclude: ['**/node_modules/**', '**/dist/**', '**/.cache/**'],
+    passWithNoTests: false,
+    reporters: countsFile === undefined ? ['default'] : ['default', ['json', { outputFile: countsFile }]],
+    // Two workers: more only get in each other's way where there are two processors.
+    maxWorkers: 2,
+    testTimeout: 60_000,
+  },
+});
