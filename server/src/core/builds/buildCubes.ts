@@ -32,7 +32,7 @@ interface Narrowed {
   readonly chosen: ReadonlySet<number>;
 }
 
-const MOST_CUBES = 24;
+const MOST_CUBES = 16;
 /** A variant that follows from the rest of a cube is still named, since a fitter looks there first; but not a long list. */
 const MOST_IMPLIED_VARIANTS = 3;
 const ABSENT = 0;
@@ -162,13 +162,12 @@ function widened(cube: readonly Narrowed[], set: BuildSet, space: BuildSpace): r
 }
 
 function withoutRedundant(primes: readonly (readonly Narrowed[])[], space: BuildSpace): (readonly Narrowed[])[] {
-  let kept = [...primes];
-  for (const prime of primes) {
-    const others = kept.filter((other) => other !== prime);
-    const rest = space.diagram.any(others.map((other) => cubeNode(other, space)));
-    if (space.diagram.implies(cubeNode(prime, space), rest)) kept = others;
+  let kept = primes.map((prime) => ({ prime, node: cubeNode(prime, space) }));
+  for (const cube of [...kept]) {
+    const others = kept.filter((other) => other !== cube);
+    if (space.diagram.implies(cube.node, space.diagram.any(others.map(({ node }) => node)))) kept = others;
   }
-  return kept;
+  return kept.map(({ prime }) => prime);
 }
 
 /** Only values that can occur are named: widening may have taken in some that the rest of the cube rules out. */

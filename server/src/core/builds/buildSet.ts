@@ -5,7 +5,8 @@ export interface BuildSetOwner {
   readonly diagram: DecisionDiagram;
   /** All builds and outcomes that exist. */
   readonly existing: DiagramNode;
-  setOf(node: DiagramNode): BuildSet;
+  /** The one object for a function that lies within what exists already. */
+  setWithin(key: DiagramNode): BuildSet;
 }
 
 /**
@@ -29,20 +30,20 @@ export class BuildSet {
   }
 
   and(other: BuildSet): BuildSet {
-    return this.owner.setOf(this.owner.diagram.and(this.key, this.keyOf(other)));
+    return this.owner.setWithin(this.owner.diagram.and(this.key, this.keyOf(other)));
   }
 
   or(other: BuildSet): BuildSet {
-    return this.owner.setOf(this.owner.diagram.or(this.key, this.keyOf(other)));
+    return this.owner.setWithin(this.owner.diagram.or(this.key, this.keyOf(other)));
   }
 
   minus(other: BuildSet): BuildSet {
-    return this.owner.setOf(this.owner.diagram.minus(this.key, this.keyOf(other)));
+    return this.owner.setWithin(this.owner.diagram.minus(this.key, this.keyOf(other)));
   }
 
   /** All that exists outside this set. */
   complement(): BuildSet {
-    return this.owner.setOf(this.owner.diagram.minus(this.owner.existing, this.key));
+    return this.owner.setWithin(this.owner.diagram.minus(this.owner.existing, this.key));
   }
 
   equals(other: BuildSet): boolean {

@@ -4,7 +4,7 @@ import { type Aspect, BuildVariables } from './buildVariables';
 import { type ConditionAtom, type ConditionExpr, conditionAtoms, conditionAtomText } from './condition';
 import { ALWAYS, DecisionDiagram, type DiagramNode, NEVER } from './decisionDiagram';
 import { existingBuilds } from './existence';
-import { nearNames } from './nearNames';
+import { nearNames, nearValues } from './nearNames';
 
 /** The unit that an option id in a condition speaks of. */
 export type UnitState = 'finished' | 'received';
@@ -48,7 +48,10 @@ export class BuildSpace implements BuildSetOwner {
 
   /** The one object for the part of `node` that exists. */
   setOf(node: DiagramNode): BuildSet {
-    const key = this.diagram.and(node, this.existing);
+    return this.setWithin(this.diagram.and(node, this.existing));
+  }
+
+  setWithin(key: DiagramNode): BuildSet {
     let set = this.sets.get(key);
     if (set === undefined) {
       set = new BuildSet(this, key);
@@ -158,8 +161,8 @@ export class BuildSpace implements BuildSetOwner {
     if (atom.kind === 'arrives') {
       return { atom, text, near: nearNames(atom.id, options.keys()).map((id) => `arrives=${id}`) };
     }
-    const values = [...outcomes.values()].flatMap(({ id, values: all }) => all.map((value) => `${id}=${value}`));
-    return { atom, text, near: nearNames(text, values) };
+    const values = new Map([...outcomes.values()].map((known) => [known.id, known.values]));
+    return { atom, text, near: nearValues(atom.name, atom.value, values) };
   }
 
   private unknownWhens(): BuildFactsProblem[] {

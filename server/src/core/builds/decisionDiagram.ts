@@ -23,6 +23,7 @@ export class DecisionDiagram {
   private readonly negations: DiagramNode[] = [ALWAYS, NEVER];
   private readonly unique = new Map<number, Map<number, DiagramNode>>();
   private readonly conjunctions = new Map<number, DiagramNode>();
+  private readonly disjunctions = new Map<number, DiagramNode>();
   private readonly simplifications = new Map<number, DiagramNode>();
   private steps = 0;
 
@@ -82,24 +83,28 @@ export class DecisionDiagram {
   }
 
   and(f: DiagramNode, g: DiagramNode): DiagramNode {
-    if (f === g || g === ALWAYS) return f;
-    if (f === ALWAYS) return g;
-    if (f === NEVER || g === NEVER) return NEVER;
-    if (this.negations[f] === g) return NEVER;
-    const key = f < g ? f * PAIR + g : g * PAIR + f;
-    const known = this.conjunctions.get(key);
-    if (known !== undefined) return known;
-    this.steps += 1;
-    const top = Math.min(this.level(f), this.level(g));
-    const low = this.and(this.branch(f, top, false), this.branch(g, top, false));
-    const high = this.and(this.branch(f, top, true), this.branch(g, top, true));
-    const made = this.node(top, low, high);
-    this.conjunctions.set(key, made);
-    return made;
+    return this.join(f, g, NEVER, this.conjunctions);
   }
 
   or(f: DiagramNode, g: DiagramNode): DiagramNode {
-    return this.not(this.and(this.not(f), this.not(g)));
+    return this.join(f, g, ALWAYS, this.disjunctions);
+  }
+
+  /** "And" where one NEVER decides, "or" where one ALWAYS does; otherwise the two are the same work. */
+  private join(f: DiagramNode, g: DiagramNode, decides: DiagramNode, memory: Map<number, DiagramNode>): DiagramNode {
+    if (f === decides || g === decides || this.negations[f] === g) return decides;
+    if (f === g || g === NEVER || g === ALWAYS) return f;
+    if (f === NEVER || f === ALWAYS) return g;
+    const key = f < g ? f * PAIR + g : g * PAIR + f;
+    const known = memory.get(key);
+    if (known !== undefined) return known;
+    this.steps += 1;
+    const top = Math.min(this.level(f), this.level(g));
+    const low = this.join(this.branch(f, top, false), this.branch(g, top, false), decides, memory);
+    const high = this.join(this.branch(f, top, true), this.branch(g, top, true), decides, memory);
+    const made = this.node(top, low, high);
+    memory.set(key, made);
+    return made;
   }
 
   minus(f: DiagramNode, g: DiagramNode): DiagramNode {
@@ -117,15 +122,16 @@ export class DecisionDiagram {
   }
 
   all(functions: Iterable<DiagramNode>): DiagramNode {
-    let result = ALWAYS;
-    for (const f of functions) result = this.and(result, f);
-    return result;
+    return this.fromBelow(functions).reduce((result, f) => this.and(result, f), ALWAYS);
   }
 
   any(functions: Iterable<DiagramNode>): DiagramNode {
-    let result = NEVER;
-    for (const f of functions) result = this.or(result, f);
-    return result;
+    return this.fromBelow(functions).reduce((result, f) => this.or(result, f), NEVER);
+  }
+
+  /** Joined from the lowest levels up, each function only adds to the top of what was made before. */
+  private fromBelow(functions: Iterable<DiagramNode>): DiagramNode[] {
+    return [...functions].sort((f, g) => this.level(g) - this.level(f));
   }
 
   private branch(f: DiagramNode, level: number, side: boolean): DiagramNode {

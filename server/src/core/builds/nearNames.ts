@@ -9,6 +9,14 @@ export function nearNames(name: string, known: Iterable<string>): string[] {
     .map(({ candidate }) => candidate);
 }
 
+/** The same for a name and its value, `nut-hand=left`: the name counts first, then its values. */
+export function nearValues(name: string, value: string, known: ReadonlyMap<string, readonly string[]>): string[] {
+  const names = known.has(name) ? [name] : nearNames(name, known.keys());
+  return names
+    .flatMap((near) => nearNames(value, known.get(near) ?? []).map((found) => `${near}=${found}`))
+    .slice(0, 3);
+}
+
 /** Letters inserted, dropped or changed to get from one text to the other (V. I. Levenshtein, 1966). */
 function editDistance(from: string, to: string): number {
   let previous = Array.from({ length: to.length + 1 }, (_, column) => column);

@@ -6,6 +6,8 @@ import { nearNames } from './nearNames';
 import { checkPickedNames, type PickedNames, type PickProblem } from './pickProblems';
 import { type Literal, whyImpossible } from './whyImpossible';
 
+const ARRIVES = 'arrives=';
+
 export type PickedBuild =
   | { readonly kind: 'picked'; readonly build: Build; readonly set: BuildSet }
   | { readonly kind: 'refused'; readonly problems: readonly PickProblem[] };
@@ -53,19 +55,21 @@ function sortNames(space: BuildSpace, names: readonly string[], problems: PickPr
     }
   }
   if (variants.size === 0 && space.facts.variants.length === 1) variants.add(space.facts.variants[0]?.id ?? '');
-  for (const id of arrives ?? []) if (!isReplaced(space, id, finished)) finished.add(id);
+  const added = [...finished].filter((id) => arrives?.has(id) !== true);
+  for (const id of arrives ?? []) if (!isReplaced(space, id, added)) finished.add(id);
   return { variants: [...variants], finished, arrives };
 }
 
-function isReplaced(space: BuildSpace, id: string, finished: ReadonlySet<string>): boolean {
-  const { excludes = [] } = space.facts.options.get(id) ?? {};
-  return [...excludes].some((other) => finished.has(other) && space.facts.options.get(other)?.mayBeAdded === true);
+function isReplaced(space: BuildSpace, id: string, added: readonly string[]): boolean {
+  const excludes = space.facts.options.get(id)?.excludes;
+  return added.some((other) => excludes?.has(other) && space.facts.options.get(other)?.mayBeAdded);
 }
 
 function unknownId(space: BuildSpace, name: string): PickProblem {
   const { knownVariants, options } = space.facts;
-  const arrivals = [...options.keys()].map((id) => `arrives=${id}`);
-  const near = nearNames(name, [...knownVariants.keys(), ...options.keys(), ...arrivals]);
+  const [prefix, id] = name.startsWith(ARRIVES) ? [ARRIVES, name.slice(ARRIVES.length)] : ['', name];
+  const known = prefix === '' ? [...knownVariants.keys(), ...options.keys()] : options.keys();
+  const near = nearNames(id, known).map((other) => `${prefix}${other}`);
   const hint = near.length === 0 ? '' : `; near: ${near.join(', ')}`;
   return { kind: 'unknown-id', name, near, text: `No variant or option is called ${name}${hint}` };
 }

@@ -26,11 +26,14 @@ export interface PickedNames {
 
 /** What is wrong with known names, told by the fact behind it rather than by "does not exist". */
 export function checkPickedNames(space: BuildSpace, picked: PickedNames): PickProblem[] {
+  const finished = unitProblems(space, picked.finished, picked.variants[0], '');
+  const received = unitProblems(space, picked.arrives ?? new Set(), picked.variants[0], ' when it arrives');
   return [
     ...variantProblems(space, picked.variants),
     ...coverProblems(space, picked),
-    ...unitProblems(space, picked, picked.finished, ''),
-    ...unitProblems(space, picked, arrivedAndGone(picked), ' when it arrives'),
+    ...finished,
+    // What is wrong with both units is said once.
+    ...received.filter(({ text }) => !finished.some((said) => text.startsWith(said.text))),
   ];
 }
 
@@ -59,15 +62,13 @@ function coverProblems(space: BuildSpace, { variants, finished, arrives }: Picke
   ];
 }
 
-/** What was replaced is in the received unit only; what stayed is looked at with the finished unit. */
-function arrivedAndGone({ finished, arrives }: PickedNames): Set<string> {
-  return new Set([...(arrives ?? [])].filter((id) => !finished.has(id)));
-}
-
-function unitProblems(space: BuildSpace, picked: PickedNames, ids: ReadonlySet<string>, when: string): PickProblem[] {
-  const unit = when === '' ? picked.finished : (picked.arrives ?? ids);
-  const [variant] = picked.variants;
-  return [...ids].flatMap((id) => {
+function unitProblems(
+  space: BuildSpace,
+  unit: ReadonlySet<string>,
+  variant: string | undefined,
+  when: string,
+): PickProblem[] {
+  return [...unit].flatMap((id) => {
     const option = space.facts.options.get(id);
     return option === undefined ? [] : optionProblems(option, unit, variant, when);
   });
