@@ -8,6 +8,7 @@ import {
   type ConditionExpr,
   countBuilds,
   coverOf,
+  pickBuild,
 } from '../../server/src/core/builds';
 import { all, arrives, is, none, outcome } from './ostrel';
 
@@ -174,6 +175,10 @@ function termHolds(term: BuildTerm, at: Point): boolean {
   return (term.kind === 'finished' ? at.finished : at.received).has(term.id) === term.present;
 }
 
+function sameIds(one: ReadonlySet<string>, other: ReadonlySet<string>): boolean {
+  return one.size === other.size && [...one].every((id) => other.has(id));
+}
+
 function check(runs: number, property: (given: BuildFacts, expr: ConditionExpr) => void): void {
   const seed = Math.floor(Math.random() * 2 ** 31);
   console.info(`builds by enumeration: seed ${seed}`);
@@ -210,6 +215,35 @@ describe('symbolic answers against every build listed one by one', () => {
       const ids = buildsOf(set, space, 1000).map(({ id }) => id);
       expect([...ids].sort()).toEqual([...expected].sort());
       expect(countBuilds(set, space)).toBe(expected.size);
+    });
+  });
+
+  test('a finished unit can be picked by its names just where it exists', () => {
+    check(100, (given) => {
+      const space = new BuildSpace(given);
+      const points = enumerate(given);
+      for (const variant of given.variants.map(({ id }) => id)) {
+        for (const finished of subsets(OPTIONS)) {
+          const same = points.filter((point) => point.variant === variant && sameIds(point.finished, finished));
+          const result = pickBuild(space, [variant, ...finished].join(','));
+          expect(result.kind).toBe(same.length > 0 ? 'picked' : 'refused');
+          if (result.kind === 'picked') {
+            expect(result.set).toBe(space.union(same.map((point) => space.set(exactly(point)))));
+          }
+        }
+      }
+    });
+  });
+
+  test('a unit can be picked as received and as finished', () => {
+    check(100, (given) => {
+      const space = new BuildSpace(given);
+      for (const { variant, received, finished } of enumerate(given)) {
+        const came = received.size === 0 ? ['none'] : [...received];
+        const result = pickBuild(space, [variant, ...finished, ...came.map((id) => `arrives=${id}`)].join(','));
+        if (result.kind === 'refused') expect(result.problems).toEqual([]);
+        else expect([result.build.finished, result.build.arrives]).toEqual([[...finished], [...received]]);
+      }
     });
   });
 

@@ -1,6 +1,7 @@
 import type { BuildSet } from './buildSet';
 import type { BuildSpace } from './buildSpace';
 import { conditionAtomText, parseConditionText } from './condition';
+import { type DiagramNode, NEVER } from './decisionDiagram';
 import { type Build, makeBuild } from './listBuilds';
 import { nearNames } from './nearNames';
 import { checkPickedNames, type PickedNames, type PickProblem } from './pickProblems';
@@ -76,17 +77,17 @@ function unknownId(space: BuildSpace, name: string): PickProblem {
 
 function literalsOf(space: BuildSpace, variant: string, { finished, arrives }: PickedNames): Literal[] {
   const { diagram, variables } = space;
-  const literals: Literal[] = [{ text: variant, node: space.variables.variants.get(variant) ?? 0 }];
-  for (const [id, nodes] of variables.options) {
-    const inUnit = finished.has(id);
-    literals.push({
-      text: inUnit ? `with ${id}` : `without ${id}`,
-      node: inUnit ? nodes.finished : diagram.not(nodes.finished),
-    });
+  const said = (text: string, node: DiagramNode, holds: boolean): Literal => {
+    return { text, node: holds ? node : diagram.not(node), absence: !holds };
+  };
+  const literals = [said(variant, variables.variants.get(variant) ?? NEVER, true)];
+  for (const id of space.facts.options.keys()) {
+    const nodes = variables.options.get(id);
+    const stays = finished.has(id);
+    literals.push(said(stays ? `with ${id}` : `without ${id}`, nodes?.finished ?? NEVER, stays));
     if (arrives === undefined) continue;
-    const received = arrives.has(id);
-    const text = received ? `received with ${id}` : `received without ${id}`;
-    literals.push({ text, node: received ? nodes.arrives : diagram.not(nodes.arrives) });
+    const came = arrives.has(id);
+    literals.push(said(came ? `received with ${id}` : `received without ${id}`, nodes?.arrives ?? NEVER, came));
   }
   return literals;
 }

@@ -5,6 +5,8 @@ import { type DiagramNode, NEVER } from './decisionDiagram';
 export interface Literal {
   readonly text: string;
   readonly node: DiagramNode;
+  /** It says that something is not there. */
+  readonly absence: boolean;
 }
 
 /**
@@ -13,8 +15,7 @@ export interface Literal {
  */
 export function whyImpossible(space: BuildSpace, literals: readonly Literal[]): string[] {
   let core = [...literals];
-  const isAbsence = ({ text }: Literal) => text.includes('without ');
-  const order = [...literals.filter(isAbsence), ...literals.filter((literal) => !isAbsence(literal))];
+  const order = [...literals.filter(({ absence }) => absence), ...literals.filter(({ absence }) => !absence)];
   for (const literal of order) {
     const fewer = core.filter((other) => other !== literal);
     const node = space.diagram.all(fewer.map((other) => other.node));
