@@ -7,9 +7,9 @@ import type { KitLine, KitList, ReceivedField, SheetHeader } from './sheet';
 export function headerHtml({ sheet, labels }: HtmlContext): Html {
   const { header } = sheet;
   const band = bandLabel(labels, header.status, sheet.notReleased);
-  const facts = headerFacts(header, labels).map(([label, value]) =>
-    el('div', {}, el('dt', {}, escapeHtml(label)), el('dd', {}, escapeHtml(value))),
-  );
+  const facts = headerFacts(header, labels)
+    .flat()
+    .map(([label, value]) => el('div', {}, el('dt', {}, escapeHtml(label)), el('dd', {}, escapeHtml(value))));
   return el(
     'header',
     {},
@@ -20,21 +20,29 @@ export function headerHtml({ sheet, labels }: HtmlContext): Html {
   );
 }
 
-/** Label and value of each fact about the document, in the order in which they are looked for. */
-export function headerFacts(header: SheetHeader, labels: Labels): [string, string][] {
+/**
+ * Label and value of each fact about the document, row by row, in the order in which they are looked for.
+ * Whoever has not signed yet has an empty value, so that there is room to sign.
+ */
+export function headerFacts(header: SheetHeader, labels: Labels): [label: string, value: string][][] {
   const statuses = { draft: labels.statusDraft, released: labels.statusReleased, withdrawn: labels.statusWithdrawn };
-  const facts: [string, string | undefined][] = [
-    [labels.build, header.build],
-    [labels.family, header.family],
-    [labels.kit, header.kits.length === 0 ? undefined : header.kits.join(', ')],
-    [labels.revision, header.revision],
-    [labels.revisionDate, header.revisionDate],
-    [labels.status, statuses[header.status]],
-    [labels.preparedBy, header.preparedBy],
-    [labels.checkedBy, header.checkedBy],
-    [labels.approvedBy, header.approvedBy],
+  return [
+    [
+      [labels.build, header.build],
+      [labels.family, header.family],
+    ],
+    [
+      [labels.kit, header.kits.join(', ')],
+      [labels.revision, header.revision],
+      [labels.revisionDate, header.revisionDate ?? ''],
+      [labels.status, statuses[header.status]],
+    ],
+    [
+      [labels.preparedBy, header.preparedBy ?? ''],
+      [labels.checkedBy, header.checkedBy ?? ''],
+      [labels.approvedBy, header.approvedBy ?? ''],
+    ],
   ];
-  return facts.filter((fact): fact is [string, string] => fact[1] !== undefined);
 }
 
 /** All that comes before the first step; a part with nothing in it is left out. */

@@ -1,0 +1,8 @@
+import type { JobFiles } from './printJob';
+import type { PdfProblem } from './problem';
+
+/** One way to run the typesetting engine. Both give the same bytes for the same files. */
+export interface Carrier {
+  typeset(files: JobFiles): Promise<Uint8Array | { problem: PdfProblem }>;
+  close(): Promise<void>;
+}

@@ -1,0 +1,54 @@
+import { createRequire } from 'node:module';
+import { join } from 'node:path';
+import type { NodeCompiler } from '@myriaddreamin/typst-ts-node-compiler';
+import { readPdfAssets } from './assets';
+import type { Carrier } from './carrier';
+import type { JobFiles } from './printJob';
+import type { PdfProblem } from './problem';
+
+type NativeModule = typeof import('@myriaddreamin/typst-ts-node-compiler');
+
+// A folder that does not exist: the engine sees the files that are handed to it and none of this machine's.
+const nowhere = join(__dirname, 'no-such-folder');
+
+/** The engine as a native module, or nothing where it is not installed for this platform. */
+export function createNativeCarrier(): Carrier | undefined {
+  const native = loadNative();
+  if (native === undefined) return undefined;
+  const { templates, fonts } = readPdfAssets();
+  const fontBlobs = [fonts.regular, fonts.bold, fonts.symbols].map((font) => Buffer.from(font));
+  const compiler = native.NodeCompiler.create({ workspace: nowhere, fontArgs: [{ fontBlobs }] });
+  return {
+    typeset: async (files) => {
+      compiler.resetShadow();
+      for (const [name, text] of templates) compiler.addSource(join(nowhere, name), text);
+      return typesetNative(compiler, files);
+    },
+    close: async () => compiler.evictCache(0),
+  };
+}
+
+function loadNative(): NativeModule | undefined {
+  try {
+    return createRequire(__filename)('@myriaddreamin/typst-ts-node-compiler') as NativeModule;
+  } catch {
+    // An optional dependency: the WebAssembly carrier does the same work.
+    return undefined;
+  }
+}
+
+function typesetNative(compiler: NodeCompiler, files: JobFiles): Uint8Array | { problem: PdfProblem } {
+  for (const [name, bytes] of files) compiler.mapShadow(join(nowhere, name), Buffer.from(bytes));
+  const compiled = compiler.compile({ mainFilePath: join(nowhere, 'sheet.typ') });
+  const document = compiled.result;
+  if (document === null || compiled.hasError()) {
+    return { problem: { kind: 'refused', message: firstMessage(compiled.takeDiagnostics()?.shortDiagnostics ?? []) } };
+  }
+  const bytes = new Uint8Array(compiler.pdf(document));
+  compiler.evictCache(10);
+  return bytes;
+}
+
+function firstMessage(diagnostics: readonly { message?: string }[]): string {
+  return diagnostics[0]?.message ?? 'the engine gave no reason';
+}

@@ -1,0 +1,61 @@
+import type { Sheet } from '../../core/sheet/sheet';
+import { readPdfAssets } from './assets';
+import type { Carrier } from './carrier';
+import type { FigureFiles } from './figures';
+import { createNativeCarrier } from './nativeCarrier';
+import { preparePrintJob } from './printJob';
+import type { PdfProblem } from './problem';
+import { createWasmCarrier } from './wasmCarrier';
+import { bundledWorker, createWorkerCarrier } from './workerCarrier';
+
+export type { FigureFiles } from './figures';
+export { type PdfProblem, pdfProblemMessage } from './problem';
+
+export interface PdfOptions {
+  /** `auto` takes the native engine where it is installed; `wasm` never does. Both give the same bytes. */
+  carrier?: 'auto' | 'wasm';
+  /** The worker's script; by default the one beside the bundle, and from source no worker at all. */
+  workerFile?: string;
+}
+
+const warmCarriers = new Map<string, Promise<Carrier>>();
+
+/**
+ * Prints a sheet as a tagged PDF. The bytes depend on the sheet and the figures alone: no clock, no machine's fonts.
+ * `figures` holds the files that figures name; one that is missing prints its description instead. Never rejects.
+ */
+export async function renderPdf(
+  sheet: Sheet,
+  figures: FigureFiles,
+  options: PdfOptions = {},
+): Promise<Uint8Array | { problem: PdfProblem }> {
+  try {
+    const files = preparePrintJob(sheet, figures, readPdfAssets().fonts);
+    return 'problem' in files ? files : await (await carrierFor(options)).typeset(files);
+  } catch (error) {
+    warmCarriers.clear();
+    return { problem: { kind: 'noEngine', message: error instanceof Error ? error.message : String(error) } };
+  }
+}
+
+/** Ends the engines that were kept warm, for a process that is about to end. */
+export async function closePdfEngines(): Promise<void> {
+  const carriers = [...warmCarriers.values()];
+  warmCarriers.clear();
+  for (const carrier of carriers) await (await carrier).close();
+}
+
+function carrierFor(options: PdfOptions): Promise<Carrier> {
+  const key = `${options.carrier ?? 'auto'} ${options.workerFile ?? ''}`;
+  const known = warmCarriers.get(key);
+  if (known !== undefined) return known;
+  const started = startCarrier(options);
+  warmCarriers.set(key, started);
+  return started;
+}
+
+async function startCarrier({ carrier = 'auto', workerFile = bundledWorker() }: PdfOptions): Promise<Carrier> {
+  const native = carrier === 'auto' ? createNativeCarrier() : undefined;
+  if (native !== undefined) return native;
+  return workerFile === undefined ? createWasmCarrier() : createWorkerCarrier(workerFile);
+}

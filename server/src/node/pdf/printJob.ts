@@ -1,0 +1,94 @@
+import { headerFacts } from '../../core/sheet/htmlFront';
+import { bandLabel, labelsFor } from '../../core/sheet/labels';
+import { breakLongWords, mapTexts, printableText } from '../../core/sheet/printableText';
+import type { Sheet, SheetHeader } from '../../core/sheet/sheet';
+import { alertSymbol, inkSvg, turnSymbol } from '../../core/sheet/symbols';
+import type { PdfFonts } from './assets';
+import { type FigureFiles, placeFigures } from './figures';
+import { missingGlyphs } from './fontCoverage';
+import type { PdfProblem } from './problem';
+
+/** Files that the template reads, by path from the main template. */
+export type JobFiles = Map<string, Uint8Array>;
+
+// Keys whose values the template compares or looks up; to change them would break a link, not a line.
+const namesNotTexts = new Set([
+  'kind',
+  'word',
+  'direction',
+  'hand',
+  'signalWord',
+  'language',
+  'paper',
+  'path',
+  'id',
+  'stepId',
+  'step',
+  'source',
+  'stepNumbers',
+]);
+
+/** Turns a sheet into the template's files, or says why it cannot be printed as it stands. */
+export function preparePrintJob(sheet: Sheet, given: FigureFiles, fonts: PdfFonts): JobFiles | { problem: PdfProblem } {
+  const placed = placeFigures(withoutFindings(sheet), given);
+  const data = mapTexts(templateData(placed.sheet), (text) => breakLongWords(printableText(text)), namesNotTexts);
+  const missing = missingGlyphs([...textsOf(data), ...placed.texts], fonts);
+  if (missing.length > 0) return { problem: { kind: 'missingGlyph', characters: missing } };
+  return new Map([...placed.files, ...symbolFiles(), ['data.json', Buffer.from(JSON.stringify(data))]]);
+}
+
+// Findings are for the writer's eyes; a printed sheet only counts the errors.
+function withoutFindings(sheet: Sheet): Sheet {
+  const phases = sheet.phases.map((phase) => ({
+    ...phase,
+    steps: phase.steps.map((step) => ({ ...step, findings: [] })),
+  }));
+  return { ...sheet, findings: [], phases };
+}
+
+function templateData(sheet: Sheet) {
+  const labels = labelsFor(sheet.language);
+  const { header } = sheet;
+  const statuses = { draft: labels.statusDraft, released: labels.statusReleased, withdrawn: labels.statusWithdrawn };
+  return {
+    sheet,
+    labels,
+    band: bandLabel(labels, header.status, sheet.notReleased) ?? null,
+    status: statuses[header.status],
+    facts: headerFacts(header, labels),
+    date: documentDate(header),
+    stepNumbers: stepNumbers(sheet),
+  };
+}
+
+// The first of two steps with one id wins, as it does for a link in HTML.
+function stepNumbers(sheet: Sheet): Record<string, number> {
+  const steps = sheet.phases.flatMap((phase) => phase.steps).reverse();
+  return Object.fromEntries(steps.map((step) => [step.id, step.number]));
+}
+
+function documentDate(header: SheetHeader): { year: number; month: number; day: number } | null {
+  const parts = /^(\d{4})-(\d\d)-(\d\d)$/u.exec(header.revisionDate ?? '');
+  if (parts === null) return null;
+  const [year, month, day] = parts.slice(1).map(Number) as [number, number, number];
+  const real = new Date(Date.UTC(year, month - 1, day));
+  return real.getUTCMonth() === month - 1 && real.getUTCDate() === day ? { year, month, day } : null;
+}
+
+function symbolFiles(): [string, Uint8Array][] {
+  const alert = alertSymbol('warning') ?? '';
+  const files: [string, string][] = [
+    ['alert-black.svg', inkSvg(alert)],
+    ['alert-white.svg', alert.replaceAll('currentColor', '#ffffff')],
+    ['turn-clockwise.svg', inkSvg(turnSymbol('clockwise'))],
+    ['turn-counter-clockwise.svg', inkSvg(turnSymbol('counter-clockwise'))],
+  ];
+  return files.map(([name, svg]) => [name, Buffer.from(svg)]);
+}
+
+function* textsOf(value: unknown): Generator<string> {
+  if (typeof value === 'string') yield value;
+  else if (typeof value === 'object' && value !== null) {
+    for (const [key, entry] of Object.entries(value)) if (!namesNotTexts.has(key)) yield* textsOf(entry);
+  }
+}
