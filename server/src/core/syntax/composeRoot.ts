@@ -1,0 +1,99 @@
+import type { Disarmed } from './disarm';
+import type { Item, ItemRange, ListNode, MapNode, Node, Pair, SyntaxProblem } from './node';
+import type { Piece } from './split';
+
+export interface ComposedRoot {
+  readonly root: MapNode | undefined;
+  readonly other: Node | undefined;
+  readonly items: readonly Item[];
+  readonly bases: ReadonlyMap<Item, number>;
+  readonly problems: readonly SyntaxProblem[];
+}
+
+/** Reads the pieces and puts them together again as one tree. */
+export function composeRoot(safe: Disarmed, pieces: readonly Piece[], read: (text: string) => Item): ComposedRoot {
+  const composer = new RootComposer(safe, read);
+  const pairs = composer.pairs(pieces);
+  const [first] = composer.items;
+  const other = pairs.length === 0 ? first?.root : undefined;
+  const root = first !== undefined && other === undefined ? mapOf(pairs, first) : undefined;
+  return { root, other, items: composer.items, bases: composer.bases, problems: composer.problems };
+}
+
+class RootComposer {
+  readonly items: Item[] = [];
+  readonly bases = new Map<Item, number>();
+  readonly problems: SyntaxProblem[] = [];
+
+  constructor(
+    readonly safe: Disarmed,
+    readonly readText: (text: string) => Item,
+  ) {}
+
+  pairs(pieces: readonly Piece[]): Pair[] {
+    const pairs: Pair[] = [];
+    for (const piece of pieces) pairs.push(...this.#pairsOf(piece));
+    return pairs;
+  }
+
+  #pairsOf(piece: Piece): readonly Pair[] {
+    if (piece.kind === 'entry') return [];
+    if (piece.kind === 'leaf') return pairsIn(this.#read(piece.first, piece.end).root);
+    const header = this.#read(piece.line, piece.line + 1);
+    const key = pairsIn(header.root)[0]?.key;
+    if (key === undefined) return [];
+    const value = piece.container === 'map' ? mapOf(this.pairs(piece.pieces), header) : this.#list(piece.pieces, header);
+    return [{ key, value }];
+  }
+
+  #list(pieces: readonly Piece[], header: Item): ListNode {
+    const items: Node[] = [];
+    for (const piece of pieces) {
+      if (piece.kind === 'entry') {
+        const first = this.items.length;
+        const pairs = this.pairs(piece.pieces);
+        items.push(mapOf(pairs, this.items[first] ?? header));
+      } else if (piece.kind === 'leaf') items.push(...this.#listItems(piece));
+    }
+    return { ...wholeOf(header), kind: 'list', flow: false, items };
+  }
+
+  #listItems(piece: Piece & { kind: 'leaf' }): readonly Node[] {
+    const item = this.#read(piece.first, piece.end);
+    if (piece.misplaced) {
+      const range = { item, from: 0, to: firstLineLength(item.text) };
+      this.problems.push({ kind: 'broken', range, message: 'This entry does not stand below its neighbours; line its dash up with theirs' });
+    }
+    return item.root?.kind === 'list' ? item.root.items : item.root === undefined ? [] : [item.root];
+  }
+
+  #read(first: number, end: number): Item {
+    const { lines, text } = this.safe;
+    const start = lines[first]?.start ?? 0;
+    const item = this.readText(text.slice(start, lines[end - 1]?.end ?? start));
+    this.items.push(item);
+    this.bases.set(item, start);
+    return item;
+  }
+}
+
+/** The pairs of an item that is a map, or the only entry of a list that is one. */
+function pairsIn(node: Node | undefined): readonly Pair[] {
+  if (node?.kind === 'map') return node.pairs;
+  const only = node?.kind === 'list' ? node.items[0] : undefined;
+  return only?.kind === 'map' ? only.pairs : [];
+}
+
+function mapOf(pairs: readonly Pair[], header: Item): MapNode {
+  return { ...wholeOf(header), kind: 'map', flow: false, pairs };
+}
+
+/** What is put together from several items is shown at the first line of the first of them. */
+function wholeOf(header: Item): ItemRange {
+  return { item: header, from: header.text.length - header.text.trimStart().length, to: firstLineLength(header.text) };
+}
+
+function firstLineLength(text: string): number {
+  const newline = text.search(/\r?\n/);
+  return newline < 0 ? text.length : newline;
+}

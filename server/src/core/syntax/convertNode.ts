@@ -1,0 +1,96 @@
+import { isAlias, isCollection, isMap, isScalar, isSeq, type Pair as YamlPair, type Scalar, type YAMLMap } from 'yaml';
+import type { ItemRange, Node, NotPlain, Pair, ScalarNode, ScalarStyle } from './node';
+import type { ItemInMaking } from './readItem';
+
+const STYLES: Readonly<Record<string, ScalarStyle>> = {
+  PLAIN: 'plain',
+  QUOTE_SINGLE: 'single',
+  QUOTE_DOUBLE: 'double',
+  BLOCK_LITERAL: 'literal',
+  BLOCK_FOLDED: 'folded',
+};
+
+/** Turns a node of the YAML library into ours; an empty value becomes undefined. */
+export function convertNode(item: ItemInMaking, node: unknown): Node | undefined {
+  if (isAlias(node)) {
+    notPlain(item, rangeOf(item, node.range), 'alias');
+    return undefined;
+  }
+  if (isScalar(node)) return convertScalar(item, node);
+  if (!isCollection(node)) return undefined;
+  const range = rangeOf(item, node.range);
+  reportProperties(item, node, range);
+  if (isSeq(node)) {
+    const items = node.items.map((entry) => convertNode(item, entry) ?? emptyScalar(range));
+    return { ...range, kind: 'list', flow: node.flow === true, items };
+  }
+  if (isMap(node)) return { ...range, kind: 'map', flow: node.flow === true, pairs: convertPairs(item, node) };
+  return undefined;
+}
+
+function convertScalar(item: ItemInMaking, node: Scalar): ScalarNode | undefined {
+  const range = rangeOf(item, node.range);
+  reportProperties(item, node, range);
+  const style = STYLES[node.type ?? 'PLAIN'] ?? 'plain';
+  const text = typeof node.value === 'string' ? node.value : (node.source ?? '');
+  if (style === 'plain' && text === '') return undefined;
+  return { ...range, kind: 'scalar', style, text };
+}
+
+function convertPairs(item: ItemInMaking, map: YAMLMap): Pair[] {
+  return map.items.flatMap((pair) => convertPair(item, pair as YamlPair<unknown, unknown>) ?? []);
+}
+
+function convertPair(item: ItemInMaking, pair: YamlPair<unknown, unknown>): Pair | undefined {
+  const value = convertNode(item, pair.value);
+  if (isScalar(pair.key)) {
+    const key = convertScalar(item, pair.key) ?? emptyScalar(rangeOf(item, pair.key.range));
+    if (key.text === '<<' && key.style === 'plain') notPlain(item, key, 'merge-key');
+    if (isExplicit(item.text, key.from)) notPlain(item, key, 'explicit-key');
+    return { key, value };
+  }
+  const range = isCollection(pair.key) ? rangeOf(item, pair.key.range) : (value ?? rangeOf(item, undefined));
+  notPlain(item, range, isAlias(pair.key) ? 'alias' : 'key-not-text');
+  return undefined;
+}
+
+/** A key behind a `?`: what stands before it on its line is an indicator, not text. */
+function isExplicit(text: string, keyFrom: number): boolean {
+  const lineStart = text.lastIndexOf('\n', keyFrom - 1) + 1;
+  return /(?:^|[\s{[,-])\?\s+$/.test(text.slice(lineStart, keyFrom));
+}
+
+function reportProperties(
+  item: ItemInMaking,
+  node: { anchor?: string | undefined; tag?: string | undefined },
+  range: ItemRange,
+): void {
+  if (node.anchor !== undefined) notPlain(item, propertyRange(range, '&'), 'anchor');
+  if (node.tag !== undefined && hasTag(range)) notPlain(item, propertyRange(range, '!'), 'tag');
+}
+
+/** Where a tag or anchor stands: before the node, on the same line. */
+function propertyRange(range: ItemRange, indicator: string): ItemRange {
+  const lineStart = range.item.text.lastIndexOf('\n', Math.max(0, range.from - 1)) + 1;
+  const at = range.item.text.lastIndexOf(indicator, range.from);
+  return at >= lineStart ? { item: range.item, from: at, to: Math.max(range.to, at + 1) } : range;
+}
+
+function hasTag(range: ItemRange): boolean {
+  return range.item.text.lastIndexOf('!', range.from) >= 0;
+}
+
+function notPlain(item: ItemInMaking, range: ItemRange, what: NotPlain): void {
+  item.problems.push({ kind: 'not-plain', range, what });
+}
+
+function emptyScalar(range: ItemRange): ScalarNode {
+  return { item: range.item, from: range.from, to: range.from, kind: 'scalar', style: 'plain', text: '' };
+}
+
+function rangeOf(item: ItemInMaking, range: readonly number[] | null | undefined): ItemRange {
+  const length = item.text.length;
+  const from = Math.min(Math.max(0, range?.[0] ?? 0), length);
+  const to = Math.min(Math.max(from, range?.[1] ?? from), length);
+  return { item, from, to };
+}

@@ -1,0 +1,26 @@
+import type { Item } from './node';
+import { readItem } from './readItem';
+
+/**
+ * Remembers the items of the last reading of one document by their text. Where the same text stands twice in a
+ * document, each place has its own item, so that an item always has one place.
+ */
+export class ReadingMemo {
+  #last: ReadonlyMap<string, readonly Item[]> = new Map();
+
+  startReading(): { read(text: string): Item; finish(): void } {
+    const last = this.#last;
+    const now = new Map<string, Item[]>();
+    return {
+      read: (text) => {
+        const known = now.get(text) ?? [];
+        const item = last.get(text)?.[known.length] ?? readItem(text);
+        now.set(text, [...known, item]);
+        return item;
+      },
+      finish: () => {
+        this.#last = now;
+      },
+    };
+  }
+}
