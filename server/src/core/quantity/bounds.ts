@@ -11,8 +11,17 @@ export interface Bounds {
   readonly highest: number;
 }
 
-/** The bounds of a statement in base units. */
+/** The bounds of a statement in base units, without the noise of the last binary digits: 5.1 + 0.3 gives 5.4. */
 export function boundsOf(statement: Statement): Bounds {
+  const { lowest, nominal, highest } = noisyBounds(statement);
+  return { lowest: withoutNoise(lowest), nominal: withoutNoise(nominal), highest: withoutNoise(highest) };
+}
+
+function withoutNoise(value: number): number {
+  return Number(value.toPrecision(15));
+}
+
+function noisyBounds(statement: Statement): Bounds {
   const { unit } = statement;
   switch (statement.form) {
     case 'range': {

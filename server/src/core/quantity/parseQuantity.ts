@@ -1,16 +1,15 @@
 import { plainCharacters } from './characters';
-import { isRoundingOf } from './compare';
-import { convertStatement, numbersOf } from './convert';
 import type { Dimension } from './dimension';
-import { formatQuantity } from './format';
+import { candidatesForDual, dualProblems } from './dual';
 import type { Quantity, QuantityProblem, QuantityReading, Statement } from './quantity';
 import { resolveStatement } from './resolveStatement';
 import { Scanner } from './scanner';
-import { type ScannedQuantity, scanQuantity } from './scanStatement';
+import { type ScannedQuantity, type ScannedStatement, scanQuantity } from './scanStatement';
 
 /**
- * Reads a written quantity such as `5.1 ± 0.3 N·m (45 ± 3 lbf·in)`. Every text gives a reading, and spans are offsets into `text`.
- * The quantity is left out where a number or unit is missing or could be more than one.
+ * Reads a written quantity such as `5.1 ± 0.3 N·m (45 ± 3 lbf·in)`. Every text gives a reading, spans are offsets into
+ * `text`, problems are in the order of the text. The quantity is left out where a number or unit is missing or could be
+ * more than one.
  */
 export function parseQuantity(text: string, dimension: Dimension): QuantityReading {
   const scanner = new Scanner(plainCharacters(text), 0, 'value');
@@ -23,27 +22,24 @@ export function parseQuantity(text: string, dimension: Dimension): QuantityReadi
 
 /** Reads what was scanned as a quantity of one dimension, double included. */
 export function resolveQuantity(scanned: ScannedQuantity, dimension: Dimension): QuantityReading {
-  const problems: QuantityProblem[] = [];
-  const first = resolveStatement(scanned.statement, dimension);
-  const second = scanned.dual === null ? null : resolveStatement(scanned.dual, dimension);
-  problems.push(...first.problems, ...(second?.problems ?? []));
-  const dual = second?.statement ?? null;
-  if (first.statement === null) return { problems };
-  if (dual !== null && !isRoundingOf(dual, first.statement)) problems.push(disagreement(first.statement, dual));
-  const quantity: Quantity = { ...first.statement, dual };
-  return { quantity, problems };
+  const { statement, problems } = resolveStatement(scanned.statement, dimension);
+  const second = scanned.dual === null ? null : resolveDual(scanned.dual, statement, dimension);
+  const all = second === null ? problems : [...problems, ...second.problems];
+  const sorted = all.length < 2 ? all : all.toSorted((a, b) => a.span.start - b.span.start);
+  if (statement === null) return { problems: sorted };
+  const quantity: Quantity = { ...statement, dual: second?.statement ?? null };
+  return { quantity, problems: sorted };
 }
 
-function disagreement(first: Statement, dual: Statement): QuantityProblem {
-  const places = Math.min(...numbersOf(dual).map((number) => number.resolution));
-  const converted = formatQuantity(withoutToleranceUnless(dual, convertStatement(first, dual.unit, places)));
-  return { kind: 'duals-disagree', span: dual.span, converted, replacement: converted };
-}
-
-/** A double that gave no tolerance is not given one by a correction of its value. */
-function withoutToleranceUnless(dual: Statement, converted: Statement): Statement {
-  const plain = dual.form === 'single' && dual.tolerance.kind === 'none';
-  return plain && converted.form === 'single' ? { ...converted, tolerance: { kind: 'none' } } : converted;
+function resolveDual(
+  scanned: ScannedStatement,
+  first: Statement | null,
+  dimension: Dimension,
+): { statement: Statement | null; problems: readonly QuantityProblem[] } {
+  const { statement, problems } = resolveStatement(scanned, dimension);
+  if (first === null) return { statement, problems };
+  if (statement !== null) return { statement, problems: [...problems, ...dualProblems(first, statement)] };
+  return { statement, problems: problems.map((problem) => candidatesForDual(problem, scanned, first)) };
 }
 
 function trailing(text: string, end: number): QuantityProblem | null {

@@ -88,8 +88,9 @@ export type QuantityProblem = { readonly span: Span; readonly replacement?: stri
   | { readonly kind: 'decimal-comma'; readonly written: string; readonly readings: readonly string[] }
   /** Two units in one statement; `inUnit` is the number converted to the statement's unit. */
   | { readonly kind: 'units-mixed'; readonly unit: Unit; readonly inUnit: number }
-  /** The value in brackets is not the first one converted; `converted` is, to the rounding of the one in brackets. */
-  | { readonly kind: 'duals-disagree'; readonly converted: string }
+  /** The value in brackets is not the first one converted; `converted` is, to the rounding of the one in brackets.
+   * `rightIn` are the units in which the written number would be right. */
+  | { readonly kind: 'duals-disagree'; readonly converted: string; readonly rightIn: readonly Unit[] }
   | { readonly kind: 'range-reversed' }
   | { readonly kind: 'trailing-text'; readonly text: string }
 );

@@ -95,12 +95,16 @@ class Resolution {
     const { limit, value, upTo, span, angle } = this.scanned;
     const number = this.reading(value, unit, written);
     const tolerance = this.tolerance(unit, written);
-    const common = { dimension, unit, unitSpan: written.span, span };
-    if (limit !== 'none') return { ...common, form: limit, number };
-    if (upTo !== null) return { ...common, form: 'range', ...this.ordered(number, this.reading(upTo, unit, written)) };
-    if (angle === null) return { ...common, form: 'single', number, tolerance };
+    const unitSpan = written.span;
+    if (limit !== 'none') return { form: limit, dimension, unit, unitSpan, span, number };
+    if (upTo !== null) {
+      const { low, high } = this.ordered(number, this.reading(upTo, unit, written));
+      return { form: 'range', dimension, unit, unitSpan, span, low, high };
+    }
+    if (angle === null) return { form: 'single', dimension, unit, unitSpan, span, number, tolerance };
     const turned = this.angle(angle);
-    return turned === null ? null : { ...common, form: 'torque-angle', number, tolerance, angle: turned };
+    if (turned === null) return null;
+    return { form: 'torque-angle', dimension, unit, unitSpan, span, number, tolerance, angle: turned };
   }
 
   private angle(scanned: ScannedStatement): SingleStatement | null {

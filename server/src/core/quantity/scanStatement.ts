@@ -102,15 +102,11 @@ export function scanStatement(scanner: Scanner): ScannedStatement | null {
     scanner.goTo(back);
     return null;
   }
-  const span = () => ({ start, end: scanner.end });
-  const bare = { value, upTo: null, tolerance: null, lastUnit: null, angle: null };
-  if (sign !== 'none') return { ...bare, limit: sign, span: span() };
-  const tolerance = scanTolerance(scanner);
-  const upTo = tolerance === null ? scanUpTo(scanner, value) : null;
-  const lastUnit =
-    tolerance !== null && value.unit === null && isPercent(unitOfTolerance(tolerance)) ? scanner.unit() : null;
-  const limit = tolerance === null && upTo === null ? scanLimitAfter(scanner, value) : 'none';
-  return { ...bare, limit, upTo, tolerance, lastUnit, span: span() };
+  const tolerance = sign === 'none' ? scanTolerance(scanner) : null;
+  const upTo = sign === 'none' && tolerance === null ? scanUpTo(scanner, value) : null;
+  const lastUnit = value.unit === null && isPercent(unitOfTolerance(tolerance)) ? scanner.unit() : null;
+  const limit = sign === 'none' && tolerance === null && upTo === null ? scanLimitAfter(scanner, value) : sign;
+  return { limit, value, upTo, tolerance, lastUnit, angle: null, span: { start, end: scanner.end } };
 }
 
 /** `0.05 mm max`: only after a unit, since `5 min` is five minutes. */

@@ -30,6 +30,9 @@ const space = / */y;
 const sign = /[+-]? */y;
 /** What may be an unknown unit: letters up to a sign that goes on with the quantity. */
 const unknownWord = /[^\s\d()[\]±+≤≥<>,;:=…][^\s()[\]±+≤≥<>,;:=…]*/y;
+const moreOfWord = /[-·*/.]?[A-Za-zµΩ]/y;
+const prepositionPhrase =
+  / (?:the|an?|this|that|one|two|three|four|five|six|\d|order|sequence|steps|stages|passes|turn|each|both|several|small|equal|even)\b/iy;
 const joiningWord = /(?:to|then|and|plus|max|maximum|minimum|through)\b/iy;
 
 interface Place {
@@ -110,9 +113,16 @@ export class Scanner {
   private knownUnit(start: number): { end: number; meanings: readonly Spelling[] } | null {
     for (const { key, end } of unitKeysAt(this.text, start).toReversed()) {
       const meanings = spellingsOf(key);
-      if (meanings.length > 0) return { end: this.afterAbbreviation(end), meanings };
+      if (meanings.length === 0 || !this.isWhole(start, end)) continue;
+      return { end: this.afterAbbreviation(end), meanings };
     }
     return null;
+  }
+
+  /** `lbf` is not the unit of `lbf-fr`, and in `45 lbs in two passes` the inch is a preposition. */
+  private isWhole(start: number, end: number): boolean {
+    if (this.setting === 'value') return !this.looksAt(moreOfWord, end);
+    return !(this.looksAt(prepositionPhrase, end) && / in$/i.test(this.text.slice(start, end)));
   }
 
   /** The full stop of `lbs.` belongs to the unit; in prose it may end the sentence, and two stops are a range. */
