@@ -1,0 +1,179 @@
+// The editor's window as the scenarios see it. Every wait is for a condition; nothing counts time but the patience.
+import { mkdirSync } from 'node:fs';
+import { join } from 'node:path';
+
+const patience = 60_000;
+// How long one press of keys is given before it is pressed again; a busy window sometimes swallows one.
+const pressAgainAfter = 4_000;
+
+export class Workbench {
+  /** @param page a browser page @param origin the server's address @param shots where screenshots go */
+  constructor(page, origin, shots) {
+    this.page = page;
+    this.origin = origin;
+    this.shots = shots;
+    page.setDefaultTimeout(patience);
+  }
+
+  /** Loads the window on a folder, with files of it open. */
+  async open(folder, ...files) {
+    const authority = new URL(this.origin).host;
+    const payload = files.map((file) => ['openFile', `vscode-remote://${authority}${join(folder, file)}`]);
+    const query = new URLSearchParams({ folder, payload: JSON.stringify(payload) });
+    await this.page.goto(`${this.origin}/?${query}`);
+    await this.page.locator('.monaco-workbench').waitFor();
+    if (files.length > 0) await this.text().first().waitFor();
+  }
+
+  /** Opens one more file of the folder by its name. */
+  async openFile(name) {
+    await this.#pressUntil('Control+P', this.#quickInput());
+    await this.#quickInput().fill(name);
+    await this.#quickRow(name).first().waitFor();
+    await this.page.keyboard.press('Enter');
+    await this.tab(name).waitFor();
+    await this.text().first().waitFor();
+  }
+
+  tab(name) {
+    return this.page.locator('.tabs-container .tab', { hasText: name });
+  }
+
+  /** The lines of text in view. */
+  text() {
+    return this.page.locator('.editor-instance .view-line');
+  }
+
+  /** The wavy lines in view; severity is `error`, `warning`, `info` or `hint`. */
+  squiggles(severity) {
+    return this.page.locator(`.editor-instance .squiggly-${severity}`);
+  }
+
+  /** The rows of the Problems view; the view is opened when it is not. */
+  async problems() {
+    const panel = this.page.locator('.markers-panel');
+    if (!(await panel.isVisible())) await this.#pressUntil('Control+Shift+M', panel);
+    return panel.locator('.monaco-list-row');
+  }
+
+  /** Goes to the finding in the Problems view that holds the words: the caret then stands in it. */
+  async goToProblem(words) {
+    const row = (await this.problems()).filter({ hasText: words }).first();
+    await row.waitFor();
+    await row.dblclick();
+  }
+
+  /** Puts the caret into a line that holds the words, at its end. */
+  async clickLine(words) {
+    await this.text().filter({ hasText: words }).first().click();
+    await this.page.keyboard.press('End');
+  }
+
+  /** Applies the quick fix with that title where the caret is. */
+  async quickFix(title) {
+    const row = this.page.locator('.action-widget .monaco-list-row', { hasText: title }).first();
+    await this.#pressUntil('Control+.', row);
+    // Chosen by pointer and not by Enter: the list takes keys only some moments after it is seen.
+    await row.click();
+    await row.waitFor({ state: 'hidden' });
+  }
+
+  /** The titles that the quick fix menu offers where the caret is. */
+  async quickFixes() {
+    const rows = this.page.locator('.action-widget .monaco-list-row.action');
+    await this.#pressUntil('Control+.', rows.first());
+    const titles = await rows.allInnerTexts();
+    await this.page.keyboard.press('Escape');
+    return titles.map((title) => title.trim());
+  }
+
+  /** Shows the hover where the caret is and returns it. */
+  async hover() {
+    const hover = this.page.locator('.monaco-hover:visible .hover-contents').first();
+    await this.#pressUntil(['Control+K', 'Control+I'], hover);
+    return hover;
+  }
+
+  /** Opens the completion list where the caret is and returns its rows. */
+  async completions() {
+    const rows = this.page.locator('.suggest-widget.visible .monaco-list-row');
+    await this.#pressUntil('Control+Space', rows.first());
+    return rows;
+  }
+
+  /** Runs a command by its title in the palette. */
+  async command(title) {
+    await this.#pressUntil('F1', this.#quickInput());
+    await this.#quickInput().fill(`>${title}`);
+    await this.#quickRow(title).first().click();
+  }
+
+  /** Chooses a row of a list that a command has opened. */
+  async pick(words) {
+    await this.#quickRow(words).first().click();
+  }
+
+  /** Accepts the one-line answer that a command asks for, as it stands or with another text. */
+  async answer(text) {
+    await this.#quickInput().waitFor();
+    if (text !== undefined) await this.#quickInput().fill(text);
+    await this.page.keyboard.press('Enter');
+  }
+
+  /** The document inside the webview that is open. */
+  webview() {
+    return this.page.frameLocator('iframe.webview').frameLocator('iframe#active-frame');
+  }
+
+  notification(words) {
+    return this.page.locator('.notification-toast', { hasText: words });
+  }
+
+  async save() {
+    await this.page.keyboard.press('Control+S');
+    await this.page.locator('.tabs-container .tab.active:not(.dirty)').waitFor();
+  }
+
+  /** Keeps a picture of the window; returns its path. */
+  async screenshot(name) {
+    mkdirSync(this.shots, { recursive: true });
+    const path = join(this.shots, `${name}.png`);
+    await this.page.screenshot({ path });
+    return path;
+  }
+
+  #quickInput() {
+    return this.page.locator('.quick-input-widget:visible input[type="text"]');
+  }
+
+  #quickRow(words) {
+    return this.page.locator('.quick-input-widget:visible .monaco-list-row', { hasText: words });
+  }
+
+  /** Presses the keys, one chord after another, until the thing is seen. */
+  async #pressUntil(keys, locator) {
+    for (let waited = 0; waited < patience; waited += pressAgainAfter) {
+      for (const chord of [keys].flat()) await this.page.keyboard.press(chord);
+      if (await appears(locator, pressAgainAfter)) return;
+    }
+    throw new Error(`pressing ${keys} showed no ${locator}`);
+  }
+}
+
+async function appears(locator, timeout) {
+  return locator.waitFor({ timeout }).then(
+    () => true,
+    () => false,
+  );
+}
+
+/** Waits until a function gives something true, asking the page between tries; throws naming what was waited for. */
+export async function until(what, ask) {
+  const end = Date.now() + patience;
+  for (;;) {
+    const value = await ask();
+    if (value) return value;
+    if (Date.now() > end) throw new Error(`waited in vain for ${what}`);
+    await new Promise((resolve) => setTimeout(resolve, 100));
+  }
+}
