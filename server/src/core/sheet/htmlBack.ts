@@ -30,12 +30,15 @@ function torqueRowHtml(row: TorqueRow, { labels }: HtmlContext): (Html | Html[])
   const box = row.condition?.kind === 'outcome' ? [tickBox(labels.tickIfApplies)] : [];
   const condition = row.condition === undefined ? [] : [el('p', {}, ...box, escapeHtml(row.condition.text))];
   const angle = row.angle === undefined ? '' : ` ${labels.thenTurn} ${row.angle}`;
-  const value = row.primary === undefined ? labels.torqueBlank : `${row.primary}${angle}`;
+  const value =
+    row.primary === undefined
+      ? [el('strong', {}, escapeHtml(labels.torqueBlank))]
+      : [el('strong', { class: 'quantity' }, escapeHtml(row.primary)), el('strong', {}, escapeHtml(angle))];
   const second = row.secondary === undefined ? [] : [el('p', {}, escapeHtml(`(${row.secondary})`))];
   return [
     stepLink(row.step, row.stepId),
     [escapeHtml(row.fastener), ...condition],
-    [el('strong', {}, escapeHtml(value)), ...second],
+    [...value, ...second],
     turnHtml(row.turn, labels),
     escapeHtml(row.tools.join(', ')),
     el('span', { class: 'blank' }),
@@ -48,7 +51,7 @@ function recordTableHtml({ sheet, labels }: HtmlContext): Html | undefined {
   const rows = sheet.recordTable.map((row) => [
     stepLink(row.step, row.stepId),
     escapeHtml(row.what),
-    escapeHtml(row.limits ?? labels.recordOnly),
+    el('span', { class: 'quantity' }, escapeHtml(row.limits ?? labels.recordOnly)),
     blanksHtml(row),
   ]);
   return section('record-table', labels.recordTable, table('records', heads, rows));

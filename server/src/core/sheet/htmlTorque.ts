@@ -56,11 +56,18 @@ function valueHtml(value: TorqueValue, labels: Labels): Html {
     value.angle === undefined
       ? undefined
       : el('strong', { class: 'angle' }, escapeHtml(`${labels.thenTurn} ${value.angle}`));
+  const final = el(
+    'p',
+    { class: 'value' },
+    name,
+    el('strong', {}, escapeHtml(value.primary)),
+    secondHtml(value.secondary),
+    angle,
+  );
   return el(
     'div',
     { class: 'setting' },
-    ...passes,
-    el('p', { class: 'value' }, name, el('strong', {}, escapeHtml(value.primary)), secondHtml(value.secondary), angle),
+    el('div', { class: 'values' }, ...passes, final),
     turnHtml(value.turn, labels),
   );
 }

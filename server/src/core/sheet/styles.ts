@@ -19,7 +19,8 @@ const themes = `
 const page = `
 *, *::before, *::after { box-sizing: border-box; }
 body { margin: 0 auto; padding: 1.5rem 1.25rem 3rem; max-width: 54rem; background: var(--paper); color: var(--ink);
-  font: 400 1rem/1.5 "Noto Sans", system-ui, "Segoe UI", sans-serif; overflow-wrap: anywhere; }
+  font: 400 1rem/1.5 "Noto Sans", system-ui, "Segoe UI", sans-serif; overflow-wrap: break-word; }
+main { margin-top: 1rem; }
 p { margin: 0 0 .4rem; } a { color: var(--link); } code { font-size: .85em; color: var(--faint); }
 h1 { font-size: 1.8rem; line-height: 1.2; margin: 0 0 .9rem; }
 h2 { font-size: 1.2rem; line-height: 1.25; margin: 2.2rem 0 .7rem; padding-bottom: .25rem; border-bottom: 2px solid var(--strong-line); }
@@ -50,27 +51,29 @@ h2 + .step, .phase > .condition + .step { border-top: 0; padding-top: 0; }
 .condition { display: flex; align-items: center; gap: .6rem; }
 .instructions { list-style: none; margin: 0; padding: 0; } .instructions > li { padding: .35rem 0; }
 .act { display: grid; grid-template-columns: 3.2rem 1fr auto; gap: 0 .2rem; align-items: start; }
-.act p { margin: 0; } .act-number { color: var(--faint); font-variant-numeric: tabular-nums; }
-.instructions .torque, .reading, .choices, .accept, .record, .note, .if-not, figure, .instructions > li > .condition { margin-inline-start: 3.4rem; }
+.act p { margin: 0; min-width: 0; } .act-number { color: var(--faint); font-variant-numeric: tabular-nums; }
+li > .torque, .reading, li > .choices, .accept, .record, .note, .if-not, figure, .instructions > li > .condition { margin-inline-start: 3.4rem; }
 .tick { display: inline-block; flex: none; width: 1.35rem; height: 1.35rem; border: 2px solid var(--ink); vertical-align: middle; }
 .blank { display: inline-block; min-width: 7rem; border-bottom: 1.5px solid var(--ink); height: 1.6em; margin-inline: .4rem; text-align: end; color: var(--faint); }
 .blank.long { min-width: 14rem; } .part, .tool, .consumable { font-weight: 600; } .quantity { white-space: nowrap; }
 .panel { display: flex; border: 2px solid var(--ink); margin: .5rem 0; break-inside: avoid; }
-.signal { display: flex; align-items: center; gap: .5rem; flex: 0 0 8.2rem; margin: 0; padding: .4rem .7rem; letter-spacing: .03em; border-inline-end: 2px solid var(--ink); }
+.signal { display: flex; align-items: center; gap: .5rem; flex: 0 0 auto; min-width: 8.6rem; white-space: nowrap; margin: 0; padding: .4rem .7rem; letter-spacing: .03em; border-inline-end: 2px solid var(--ink); }
 .danger .signal { background: var(--danger); color: var(--on-danger); } .warning .signal { background: var(--warning); color: var(--on-warning); }
 .caution .signal { background: var(--caution); color: var(--on-caution); } .notice .signal { background: var(--notice); color: var(--on-notice); font-style: italic; }
-.signal .symbol svg { display: block; width: 1.5rem; } .panel-text { padding: .45rem .8rem .1rem; flex: 1; }
+.signal .symbol svg { display: block; width: 1.5rem; } .panel-text { padding: .45rem .8rem .1rem; flex: 1; min-width: 0; align-self: center; }
+@media (max-width: 32rem) { .panel { flex-direction: column; } .signal { border-inline-end: 0; border-bottom: 2px solid var(--ink); } }
 .torque { border: 2px solid var(--strong-line); border-inline-start-width: 8px; padding: .5rem .9rem; margin-block: .4rem .6rem; break-inside: avoid; }
 .fastener { margin: 0; font-size: .9rem; color: var(--faint); }
 .value { margin: .1rem 0; display: flex; flex-wrap: wrap; align-items: baseline; gap: 0 .8rem; } .value strong { font-size: 1.9rem; line-height: 1.2; }
 .pass { margin: 0; display: flex; gap: 0 .8rem; align-items: baseline; } .pass strong { font-size: 1.35rem; } .pass-name { min-width: 3.6rem; }
+.setting { display: flex; flex-wrap: wrap; align-items: center; gap: 0 2rem; } .values { flex: 1 1 16rem; } .setting .turn { flex: 0 1 18rem; }
 .secondary { font-size: 1.05rem; } .turn { display: flex; align-items: center; gap: .55rem; font-size: 1.1rem; }
-.turn .symbol svg { display: block; width: 2rem; } .torques .turn { font-size: 1rem; } .torques .turn .symbol svg { width: 1.4rem; }
+.turn .symbol svg { display: block; width: 2rem; } .torques .turn { font-size: .95rem; } .torques .turn .symbol svg { width: 1.4rem; }
 .branch { border-top: 1px solid var(--line); padding-top: .5rem; margin-top: .4rem; } .with { margin-top: .4rem; }
 .reading { margin-block: .3rem .7rem; break-inside: avoid; } .reading table { width: auto; min-width: 60%; } .limits { font-size: 1.1rem; }
 .to-fill { min-width: 7.5rem; height: 2.6rem; text-align: end; vertical-align: bottom; color: var(--faint); }
 .choices, .ticks { list-style: none; padding: 0; display: flex; flex-wrap: wrap; gap: .5rem 1.6rem; } .choices li, .ticks li { display: flex; gap: .6rem; align-items: center; }
-.ticks { flex-direction: column; } .if-not { border-inline-start: 4px double var(--strong-line); padding-inline-start: .8rem; }
+.choices { margin: .2rem 0 .4rem; } .field .choices { margin: 0; } .ticks { flex-direction: column; } .if-not { border-inline-start: 4px double var(--strong-line); padding-inline-start: .8rem; }
 .hold-point { border: 3px double var(--ink); padding: .6rem .9rem; margin: .6rem 0; break-inside: avoid; }
 .sign-fields, .fields { display: flex; flex-wrap: wrap; gap: .4rem 1.5rem; margin: 0; } .field { display: flex; align-items: center; gap: .6rem; }
 figure { margin-block: .5rem; break-inside: avoid; } figure img { max-width: 100%; max-height: 22rem; background: #ffffff; padding: .5rem; border: 1px solid var(--line); }
