@@ -213,26 +213,33 @@ describe('the page', () => {
     expect((await read(sheet)).pages[0]).toContain('WITHDRAWN: do not use');
   });
 
-  test('keeps a caution on the page of its instruction, and a title on the page of its first', async () => {
-    // Steps of many heights put the page's end at every place in turn.
-    const steps = Array.from({ length: 60 }, (_, index) => ({
+  test('never parts what belongs together at the end of a page', async () => {
+    // Steps of many heights, in phases of five, put the page's end at every place in turn.
+    const steps = Array.from({ length: 90 }, (_, index) => ({
       ...oneStep(`Title${index}x`, [
         act(`Act${index}x ${'and so on '.repeat((index * 7) % 40)}`, {
           cautions: [caution('warning', `Care${index}x`)],
         }),
-        act(`Then${index}x`),
+        act(`Last${index}x`),
       ]),
       id: `step-${index}`,
       number: index + 1,
+      cautions: index % 3 === 0 ? [caution('caution', `Before${index}x`)] : [],
+      ...(index % 4 === 0 ? { sign: `Signer${index}x` } : {}),
     }));
-    const { pages } = await read(smallSheet(steps));
+    const phases = Array.from({ length: 18 }, (_, phase) => ({
+      title: `Phase${phase}x`,
+      steps: steps.slice(5 * phase, 5 * phase + 5),
+    }));
+    const { pages } = await read(smallSheet([], { phases }));
     const pageOf = (word: string): number => pages.findIndex((text) => text.includes(word));
-    expect(pages.length).toBeGreaterThan(6);
-    for (let index = 0; index < 60; index += 1) {
-      expect([pageOf(`Title${index}x`), pageOf(`Care${index}x`)]).toEqual([
-        pageOf(`Act${index}x`),
-        pageOf(`Act${index}x`),
-      ]);
+    expect(pages.length).toBeGreaterThan(10);
+    for (let index = 0; index < 90; index += 1) {
+      const page = pageOf(`Act${index}x`);
+      expect([pageOf(`Title${index}x`), pageOf(`Care${index}x`)]).toEqual([page, page]);
+      if (index % 3 === 0) expect(pageOf(`Before${index}x`)).toBe(page);
+      if (index % 4 === 0) expect(pageOf(`Signer${index}x`)).toBe(pageOf(`Last${index}x`));
+      if (index % 5 === 0) expect(pageOf(`Phase${index / 5}x`)).toBe(page);
     }
   });
 
@@ -241,6 +248,18 @@ describe('the page', () => {
     const sheet = smallSheet([oneStep('Tall', [act(long, { cautions: [caution('danger', long)] })])]);
     const whole = (await read(sheet)).pages.join(' ');
     for (const index of [0, 700, 1499]) expect(whole.split(` w${index}.`).length - 1).toBe(2);
+  });
+
+  test('loses nothing of a reading with more rows, or a table with more text, than a page holds', async () => {
+    const rows = Array.from({ length: 70 }, (_, index) => `row${index}.`);
+    const reading = { name: 'Run-out', unit: 'mm', rows, places: ['1st'] };
+    const what = Array.from({ length: 1500 }, (_, index) => `w${index}.`).join(' ');
+    const sheet = smallSheet([oneStep('Measure', [act('Measure.', { reading })])], {
+      revisions: [{ revision: 'A', date: '2026-01-02', what }],
+    });
+    const whole = (await read(sheet)).pages.join(' ');
+    for (const row of rows) expect(whole).toContain(row);
+    for (const index of [0, 700, 1499]) expect(whole).toContain(` w${index}.`);
   });
 
   test('repeats the head of a long table', async () => {

@@ -5,7 +5,7 @@ import { createWasmCarrier } from './pdf/wasmCarrier';
 import type { TypesetRequest, TypesetResponse } from './pdf/workerCarrier';
 
 // The thread that holds the typesetting engine. It answers every request, so that nobody waits for a lost one.
-let carrier: Promise<Carrier> | undefined;
+const carrier: Promise<Carrier> = createWasmCarrier();
 
 parentPort?.on('message', async ({ id, files }: TypesetRequest) => {
   const result = await typeset(files);
@@ -14,11 +14,10 @@ parentPort?.on('message', async ({ id, files }: TypesetRequest) => {
 
 async function typeset(files: TypesetRequest['files']): Promise<Uint8Array | { problem: PdfProblem }> {
   try {
-    carrier ??= createWasmCarrier();
     return await (await carrier).typeset(files);
   } catch (error) {
-    // After a fault inside it the engine's memory cannot be trusted; the next sheet starts a new one.
-    carrier = undefined;
+    // After a fault inside it the engine's memory cannot be trusted: the thread ends, the next sheet starts another.
+    parentPort?.close();
     return { problem: { kind: 'noEngine', message: error instanceof Error ? error.message : String(error) } };
   }
 }

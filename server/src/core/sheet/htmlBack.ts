@@ -1,4 +1,14 @@
-import { el, escapeHtml, type Html, type HtmlContext, proseHtml, section, table, tickBox } from './htmlText';
+import {
+  conditionHtml,
+  el,
+  escapeHtml,
+  type Html,
+  type HtmlContext,
+  proseHtml,
+  section,
+  table,
+  tickBox,
+} from './htmlText';
 import { turnHtml } from './htmlTorque';
 import { fillLabel } from './labels';
 import type { RecordRow, TorqueRow } from './sheet';
@@ -27,8 +37,7 @@ function torqueTableHtml(context: HtmlContext): Html | undefined {
 }
 
 function torqueRowHtml(row: TorqueRow, { labels }: HtmlContext): (Html | Html[])[] {
-  const box = row.condition?.kind === 'outcome' ? [tickBox(labels.tickIfApplies)] : [];
-  const condition = row.condition === undefined ? [] : [el('p', {}, ...box, escapeHtml(row.condition.text))];
+  const condition = conditionHtml(row.condition, labels);
   const angle = row.angle === undefined ? '' : ` ${labels.thenTurn} ${row.angle}`;
   const value =
     row.primary === undefined
@@ -37,7 +46,7 @@ function torqueRowHtml(row: TorqueRow, { labels }: HtmlContext): (Html | Html[])
   const second = row.secondary === undefined ? [] : [el('p', {}, escapeHtml(`(${row.secondary})`))];
   return [
     stepLink(row.step, row.stepId),
-    [escapeHtml(row.fastener), ...condition],
+    [escapeHtml(row.fastener), ...(condition === undefined ? [] : [condition])],
     [...value, ...second],
     turnHtml(row.turn, labels),
     escapeHtml(row.tools.join(', ')),

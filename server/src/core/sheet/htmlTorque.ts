@@ -93,6 +93,14 @@ export function turnHtml(turn: Turn | undefined, labels: Labels): Html {
     'p',
     { class: 'turn' },
     el('span', { class: 'symbol', 'aria-hidden': 'true' }, ownMarkup(turnSymbol(turn.direction))),
-    el('strong', {}, escapeHtml(turnLabel(labels, turn.direction, turn.hand))),
+    el('strong', {}, ...unbrokenParts(turnLabel(labels, turn.direction, turn.hand))),
   );
+}
+
+// The line may break before the bracket only, never at the hyphen of a direction or a hand.
+function unbrokenParts(label: string): Html[] {
+  return label.split(/ (?=\()/u).flatMap((part, index) => {
+    const span = el('span', { class: 'unbroken' }, escapeHtml(part));
+    return index === 0 ? [span] : [escapeHtml(' '), span];
+  });
 }

@@ -55,7 +55,7 @@ h2 + .step, .phase > .condition + .step { border-top: 0; padding-top: 0; }
 li > .torque, .reading, li > .choices, .accept, .record, .note, .if-not, figure, .instructions > li > .condition { margin-inline-start: 3.4rem; }
 .tick { display: inline-block; flex: none; width: 1.35rem; height: 1.35rem; border: 2px solid var(--ink); vertical-align: middle; }
 .blank { display: inline-block; min-width: 7rem; border-bottom: 1.5px solid var(--ink); height: 1.6em; margin-inline: .4rem; text-align: end; color: var(--faint); }
-.blank.long { min-width: 14rem; } .part, .tool, .consumable { font-weight: 600; } .quantity { white-space: nowrap; }
+.blank.long { min-width: 14rem; } .part, .tool, .consumable { font-weight: 600; } .quantity, .unbroken { white-space: nowrap; }
 .panel { display: flex; border: 2px solid var(--ink); margin: .5rem 0; break-inside: avoid; }
 .signal { display: flex; align-items: center; gap: .5rem; flex: 0 0 auto; min-width: 8.6rem; white-space: nowrap; margin: 0; padding: .4rem .7rem; letter-spacing: .03em; border-inline-end: 2px solid var(--ink); }
 .danger .signal { background: var(--danger); color: var(--on-danger); } .warning .signal { background: var(--warning); color: var(--on-warning); }
@@ -68,7 +68,7 @@ li > .torque, .reading, li > .choices, .accept, .record, .note, .if-not, figure,
 .pass { margin: 0; display: flex; gap: 0 .8rem; align-items: baseline; } .pass strong { font-size: 1.35rem; } .pass-name { min-width: 3.6rem; }
 .setting { display: flex; flex-wrap: wrap; align-items: center; gap: 0 2rem; } .values { flex: 1 1 16rem; } .setting .turn { flex: 0 1 18rem; }
 .secondary { font-size: 1.05rem; } .turn { display: flex; align-items: center; gap: .55rem; font-size: 1.1rem; }
-.turn .symbol svg { display: block; width: 2rem; } .torques .turn { font-size: .95rem; } .torques .turn .symbol svg { width: 1.4rem; }
+.turn .symbol svg { display: block; width: 2rem; } .torques { font-size: .93rem; } .torques .turn { font-size: .93rem; } .torques .turn .symbol svg { width: 1.4rem; }
 .branch { border-top: 1px solid var(--line); padding-top: .5rem; margin-top: .4rem; } .with { margin-top: .4rem; }
 .reading { margin-block: .3rem .7rem; break-inside: avoid; } .reading table { width: auto; min-width: 60%; } .limits { font-size: 1.1rem; }
 .to-fill { min-width: 7.5rem; height: 2.6rem; text-align: end; vertical-align: bottom; color: var(--faint); }
@@ -86,7 +86,7 @@ const print = `
 @media print { :root { --ink: #000; --paper: #fff; --faint: #333; --line: #888; --strong-line: #000; --wash: #f1f1f1; --link: #000; color-scheme: light; }
   body { max-width: none; padding: 0; font-size: 10.5pt; } .findings { display: none; } .band { position: static; }
   .value strong { font-size: 18pt; } h2, h3 { break-after: avoid; } .instructions > li { break-inside: avoid; } thead { display: table-header-group; }
-  tr { break-inside: avoid; } .panel { break-after: avoid; } a { text-decoration: none; } }
+  tr { break-inside: avoid; } .panel { break-after: avoid; } .hold-point { break-before: avoid; } table { font-size: 9.5pt; } a { text-decoration: none; } }
 @media (forced-colors: active) { .signal, .band { forced-color-adjust: none; } }
 `;
 

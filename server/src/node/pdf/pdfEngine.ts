@@ -31,9 +31,12 @@ export async function renderPdf(
 ): Promise<Uint8Array | { problem: PdfProblem }> {
   try {
     const files = preparePrintJob(sheet, figures, readPdfAssets().fonts);
-    return 'problem' in files ? files : await (await carrierFor(options)).typeset(files);
+    if ('problem' in files) return files;
+    const printed = await (await carrierFor(options)).typeset(files);
+    if ('problem' in printed && printed.problem.kind === 'noEngine') warmCarriers.delete(carrierKey(options));
+    return printed;
   } catch (error) {
-    warmCarriers.clear();
+    warmCarriers.delete(carrierKey(options));
     return { problem: { kind: 'noEngine', message: error instanceof Error ? error.message : String(error) } };
   }
 }
@@ -45,8 +48,12 @@ export async function closePdfEngines(): Promise<void> {
   for (const carrier of carriers) await (await carrier).close();
 }
 
+function carrierKey({ carrier = 'auto', workerFile = '' }: PdfOptions): string {
+  return `${carrier} ${workerFile}`;
+}
+
 function carrierFor(options: PdfOptions): Promise<Carrier> {
-  const key = `${options.carrier ?? 'auto'} ${options.workerFile ?? ''}`;
+  const key = carrierKey(options);
   const known = warmCarriers.get(key);
   if (known !== undefined) return known;
   const started = startCarrier(options);
