@@ -4,8 +4,8 @@ import { fromBase, toBase, type Unit } from './unit';
 import { differenceUnit } from './units';
 import { decimalsOf } from './writtenNumber';
 
-/** A converted place may be this power of ten coarser than the first one: 0.885 lbf·in goes by whole lbf·in. Common practice, no source. */
-const coarsening = 0.2;
+/** A converted place may be this power of ten coarser than the first one: 0.885 lbf·in and 0.56 K go by whole ones. Common practice, no source. */
+const coarsening = 0.26;
 /** A tolerance may not change by more than this part of itself when it is rounded. Our own choice. */
 const toleranceRounding = 0.2;
 

@@ -151,8 +151,8 @@ function scanAsymmetric(scanner: Scanner, start: number): ScannedTolerance | nul
   const joined = scanner.take('offsetJoin');
   const second = scanOffset(scanner);
   if (second === null) return null;
-  const signs = [first, second].filter(isSigned).length;
-  if (signs < (joined ? 1 : 2)) return null;
+  if (!joined && signOf(first) === signOf(second)) return null;
+  if (![first, second].some(isSigned)) return null;
   return { kind: 'asymmetric', first, second, span: { start, end: scanner.end } };
 }
 
@@ -163,5 +163,10 @@ function scanOffset(scanner: Scanner): ScannedValue | null {
 }
 
 function isSigned(value: ScannedValue): boolean {
-  return /^[+-]/.test(value.scanned.number.text);
+  return signOf(value) !== 'none';
+}
+
+function signOf(value: ScannedValue): '+' | '-' | 'none' {
+  const first = value.scanned.number.text[0];
+  return first === '+' || first === '-' ? first : 'none';
 }
