@@ -1,7 +1,9 @@
 import { execFileSync } from 'node:child_process';
-import { existsSync } from 'node:fs';
+import { existsSync, readdirSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
+
+const notOurs = ['node_modules', 'dist', '.cache', '.git'];
 
 /** The repository's root, absolute. */
 export const repoRoot = resolve(dirname(fileURLToPath(import.meta.url)), '../..');
@@ -11,11 +13,20 @@ export function repoPath(path: string): string {
   return join(repoRoot, path);
 }
 
-/** The files that are, or are about to be, under version control, relative to the root; ignored ones are left out. */
-export function repoFiles(): string[] {
-  const list = execFileSync('git', ['ls-files', '-z', '--cached', '--others', '--exclude-standard'], {
-    cwd: repoRoot,
-    encoding: 'utf8',
+/** Every file of the tree, relative to the root and sorted, without what is installed, built or kept by git. */
+export function repoFiles(folder = ''): string[] {
+  const entries = readdirSync(repoPath(folder), { withFileTypes: true });
+  const found = entries.flatMap((entry) => {
+    const path = folder === '' ? entry.name : `${folder}/${entry.name}`;
+    if (entry.isDirectory()) return notOurs.includes(entry.name) ? [] : repoFiles(path);
+    return [path];
   });
-  return list.split('\0').filter((path) => path !== '' && existsSync(repoPath(path)));
+  return found.sort();
+}
+
+/** The files under version control, relative to the root; undefined where this is not a clone. */
+export function versionedFiles(): string[] | undefined {
+  if (!existsSync(repoPath('.git'))) return undefined;
+  const list = execFileSync('git', ['ls-files', '-z'], { cwd: repoRoot, encoding: 'utf8' });
+  return list.split('\0').filter((path) => path !== '');
 }

@@ -1,0 +1,20 @@
+// The samples that the scenarios open, and the words that they look for: the one place to change when either changes.
+
+export const expected = {
+  faulty: {
+    file: 'faulty/torque-without-unit.procedure.yaml',
+    severity: 'error',
+    message: 'has no unit',
+    verb: 'tighten',
+    fix: 'N·m',
+    mended: /torque: .*N·m/,
+  },
+  sound: {
+    file: 'procedures/v4-major.procedure.yaml',
+    tab: 'v4-major.procedure.yaml',
+    torque: '5.1 ± 0.3 N·m',
+    // Where the command puts the file, from the folder that is open, and whether it asks first.
+    pdf: 'procedures/v4-major.pdf',
+    asksForPath: true,
+  },
+};
