@@ -18,7 +18,9 @@ function main(): void {
     [`${FOLDER}/types.ts`]: typesSource(schemas),
     ...validatorsSource(schemas, FOLDER),
   };
-  const stale = Object.entries(files).filter(([path, text]) => !existsSync(path) || readFileSync(path, 'utf8') !== text);
+  const stale = Object.entries(files).filter(
+    ([path, text]) => !existsSync(path) || readFileSync(path, 'utf8') !== text,
+  );
   if (process.argv.includes('--check')) {
     for (const [path] of stale) console.error(`${path} is stale; run npm run generate`);
     process.exitCode = stale.length > 0 ? 1 : 0;

@@ -7,6 +7,14 @@ import { build } from 'esbuild';
 const [name, ...args] = process.argv.slice(2);
 const outfile = resolve('.cache/dev', `${name}.mjs`);
 mkdirSync('.cache/dev', { recursive: true });
-await build({ entryPoints: [`server/dev/${name}.ts`], outfile, bundle: true, platform: 'node', format: 'esm', packages: 'external', logLevel: 'error' });
+await build({
+  entryPoints: [`server/dev/${name}.ts`],
+  outfile,
+  bundle: true,
+  platform: 'node',
+  format: 'esm',
+  packages: 'external',
+  logLevel: 'error',
+});
 process.argv = [process.argv[0], outfile, ...args];
 await import(pathToFileURL(outfile).href);

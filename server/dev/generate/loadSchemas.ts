@@ -55,13 +55,19 @@ export interface Unit {
 export function unitsOf(schemas: Schemas): Unit[] {
   return DOCUMENT_KINDS.flatMap((schemaName) => {
     const root: Unit = { name: schemaName, schemaName, schema: schemas[schemaName] };
-    const defs = Object.entries(schemas[schemaName].$defs ?? {}).filter(([, def]) => def['x-own'] && !def['x-instruction']);
+    const defs = Object.entries(schemas[schemaName].$defs ?? {}).filter(
+      ([, def]) => def['x-own'] && !def['x-instruction'],
+    );
     return [root, ...defs.map(([name, schema]) => ({ name: `${schemaName}/${name}`, schemaName, schema }))];
   });
 }
 
 /** Follows a `$ref` to its definition; annotations and description beside the `$ref` win. */
-export function follow(schemas: Schemas, from: SchemaName, schema: Schema): { schema: Schema; unit: string | undefined; schemaName: SchemaName } {
+export function follow(
+  schemas: Schemas,
+  from: SchemaName,
+  schema: Schema,
+): { schema: Schema; unit: string | undefined; schemaName: SchemaName } {
   if (schema.$ref === undefined) return { schema, unit: undefined, schemaName: from };
   const [file = '', path = ''] = schema.$ref.split('#');
   const schemaName = file === '' ? from : (file.replace('.schema.json', '') as SchemaName);

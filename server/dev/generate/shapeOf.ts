@@ -20,7 +20,11 @@ function keysOf(schemas: Schemas, from: SchemaName, schema: Schema): Keys {
   const keys: Record<string, KeyShape> = {};
   for (const [key, value] of Object.entries(schema.properties ?? {})) {
     const description = value.description ?? follow(schemas, from, value).schema.description ?? '';
-    keys[key] = { shape: shapeOf(schemas, from, value), description, required: schema.required?.includes(key) ?? false };
+    keys[key] = {
+      shape: shapeOf(schemas, from, value),
+      description,
+      required: schema.required?.includes(key) ?? false,
+    };
   }
   for (const part of schema.allOf ?? []) {
     const target = follow(schemas, from, part);
@@ -33,20 +37,24 @@ function shapeOf(schemas: Schemas, from: SchemaName, written: Schema): Shape {
   const { schema, unit, schemaName } = follow(schemas, from, written);
   if (schema['x-instruction']) return { as: 'instruction' };
   if (unit !== undefined) return { as: 'unit', def: unit };
-  if (schema['x-ref-or-prose']) return { as: 'scalar', scalar: { is: 'ref-or-prose', kind: refKind(schema) }, many: false };
+  if (schema['x-ref-or-prose'])
+    return { as: 'scalar', scalar: { is: 'ref-or-prose', kind: refKind(schema) }, many: false };
   if (schema['x-condition']) return { as: 'condition' };
   if (schema['x-prose']) return { as: 'prose', many: allows(schema, 'array') };
   if (schema['x-by-build']) return { as: 'by-build', scalar: scalarOf(schema) };
   if (schema['x-counted']) return { as: 'counted', kind: refKind(schema) };
   if (schema.properties !== undefined) {
-    const single = schema['x-shorthand'] ?? (schema.required?.length === 1 && allows(schema, 'string') ? schema.required[0] : undefined);
+    const single =
+      schema['x-shorthand'] ??
+      (schema.required?.length === 1 && allows(schema, 'string') ? schema.required[0] : undefined);
     return { ...objectShape(schemas, schemaName, schema), shorthand: single };
   }
   if (typeof schema.additionalProperties === 'object') {
     const values = shapeOf(schemas, schemaName, schema.additionalProperties);
     return { as: 'entries', declares: schema['x-id'] as RefKind | undefined, values };
   }
-  if (schema.type === 'array' && !isScalarList(schema)) return { as: 'list', items: shapeOf(schemas, schemaName, schema.items ?? {}) };
+  if (schema.type === 'array' && !isScalarList(schema))
+    return { as: 'list', items: shapeOf(schemas, schemaName, schema.items ?? {}) };
   return { as: 'scalar', scalar: scalarOf(schema), many: allows(schema, 'array') };
 }
 

@@ -38,7 +38,9 @@ ${verb}${keyLines(unit.shape.keys, '  ')}}
 }
 
 function keyLines(keys: Keys, indent: string): string {
-  return Object.entries(keys).map(([key, value]) => keyLine(key, value, indent)).join('');
+  return Object.entries(keys)
+    .map(([key, value]) => keyLine(key, value, indent))
+    .join('');
 }
 
 function keyLine(key: string, value: KeyShape, indent: string): string {
@@ -47,16 +49,26 @@ function keyLine(key: string, value: KeyShape, indent: string): string {
 
 function typeOf(shape: Shape, indent: string): string {
   switch (shape.as) {
-    case 'scalar': return list(scalarType(shape.scalar), shape.many);
-    case 'prose': return list('Prose', shape.many);
-    case 'condition': return 'Condition';
-    case 'by-build': return `ByBuild<${scalarType(shape.scalar)}>`;
-    case 'counted': return 'readonly CountedRef[]';
-    case 'list': return `readonly ${typeOf(shape.items, indent)}[]`;
-    case 'entries': return `readonly Entry<${typeOf(shape.values, indent)}>[]`;
-    case 'unit': return typeName(shape.def);
-    case 'instruction': return 'Instruction';
-    case 'object': return objectType(shape, indent);
+    case 'scalar':
+      return list(scalarType(shape.scalar), shape.many);
+    case 'prose':
+      return list('Prose', shape.many);
+    case 'condition':
+      return 'Condition';
+    case 'by-build':
+      return `ByBuild<${scalarType(shape.scalar)}>`;
+    case 'counted':
+      return 'readonly CountedRef[]';
+    case 'list':
+      return `readonly ${typeOf(shape.items, indent)}[]`;
+    case 'entries':
+      return `readonly Entry<${typeOf(shape.values, indent)}>[]`;
+    case 'unit':
+      return typeName(shape.def);
+    case 'instruction':
+      return 'Instruction';
+    case 'object':
+      return objectType(shape, indent);
   }
 }
 
@@ -67,18 +79,30 @@ function objectType(shape: Shape & { as: 'object' }, indent: string): string {
 
 function scalarType(scalar: ScalarShape): string {
   switch (scalar.is) {
-    case 'text': return 'Text';
-    case 'prose': return 'Prose';
-    case 'declares': return 'Declared';
-    case 'ref': return 'Ref';
-    case 'ref-or-prose': return 'RefOrProse';
-    case 'signed': return 'SignedTerm';
-    case 'quantity': return 'QuantityValue';
-    case 'count': return 'Count';
-    case 'flag': return 'Flag';
-    case 'date': return 'DateText';
-    case 'choice': return `Choice<${scalar.choices.map((choice) => `'${choice}'`).join(' | ')}>`;
-    case 'path': return 'PathRef';
+    case 'text':
+      return 'Text';
+    case 'prose':
+      return 'Prose';
+    case 'declares':
+      return 'Declared';
+    case 'ref':
+      return 'Ref';
+    case 'ref-or-prose':
+      return 'RefOrProse';
+    case 'signed':
+      return 'SignedTerm';
+    case 'quantity':
+      return 'QuantityValue';
+    case 'count':
+      return 'Count';
+    case 'flag':
+      return 'Flag';
+    case 'date':
+      return 'DateText';
+    case 'choice':
+      return `Choice<${scalar.choices.map((choice) => `'${choice}'`).join(' | ')}>`;
+    case 'path':
+      return 'PathRef';
   }
 }
 

@@ -13,7 +13,8 @@ export function validatorsSource(schemas: Schemas, folder: string): Record<strin
     inlineRefs: false,
     code: { source: true, esm: true, lines: true },
   });
-  for (const [name, schema] of Object.entries(schemas)) ajv.addSchema(withHoles(schema, schemas), `${name}.schema.json`);
+  for (const [name, schema] of Object.entries(schemas))
+    ajv.addSchema(withHoles(schema, schemas), `${name}.schema.json`);
   const exports: Record<string, string> = {};
   const names: string[] = [];
   for (const unit of unitsOf(schemas)) {
@@ -31,7 +32,13 @@ export function validatorsSource(schemas: Schemas, folder: string): Record<strin
 
 /** A copy in which every reference to a unit of its own accepts anything. */
 function withHoles(schema: Schema, schemas: Schemas): Schema {
-  const owned = new Set(Object.values(schemas).flatMap((one) => Object.entries(one.$defs ?? {}).filter(([, def]) => def['x-own']).map(([name]) => `#/$defs/${name}`)));
+  const owned = new Set(
+    Object.values(schemas).flatMap((one) =>
+      Object.entries(one.$defs ?? {})
+        .filter(([, def]) => def['x-own'])
+        .map(([name]) => `#/$defs/${name}`),
+    ),
+  );
   const copy = (value: unknown): unknown => {
     if (Array.isArray(value)) return value.map(copy);
     if (typeof value !== 'object' || value === null) return value;
@@ -54,7 +61,13 @@ function asSourceText(schema: Schema): Schema {
   if (types.length === 0) return schema;
   const { minimum, const: constant, ...rest } = schema as Schema & { minimum?: number; const?: unknown };
   const texts = new Set(types.map((type) => (['number', 'integer', 'boolean'].includes(type) ? 'string' : type)));
-  const pattern = types.includes('boolean') ? '^(true|false)$' : types.includes('integer') ? (minimum === 0 ? '^\\d+$' : '^[1-9]\\d*$') : undefined;
+  const pattern = types.includes('boolean')
+    ? '^(true|false)$'
+    : types.includes('integer')
+      ? minimum === 0
+        ? '^\\d+$'
+        : '^[1-9]\\d*$'
+      : undefined;
   return {
     ...rest,
     type: texts.size === 1 ? [...texts][0] : [...texts],

@@ -1,5 +1,5 @@
-import { parseQuantity } from '../quantity/parseQuantity';
 import type { Dimension } from '../quantity/dimension';
+import { parseQuantity } from '../quantity/parseQuantity';
 import type { QuantityReading } from '../quantity/quantity';
 import type { ScalarNode } from '../syntax/node';
 import type { QuantityValue } from './values';
@@ -9,8 +9,23 @@ const WORDS = new Set(['record-only', 'cure']);
 
 /** What a place for any quantity may hold, the most usual first. */
 const ANY: readonly Dimension[] = [
-  'length', 'torque', 'pressure', 'angle', 'temperature', 'force', 'unbalance', 'mass', 'time', 'rotational-speed', 'ratio',
-  'volume', 'flow', 'voltage', 'current', 'resistance', 'speed',
+  'length',
+  'torque',
+  'pressure',
+  'angle',
+  'temperature',
+  'force',
+  'unbalance',
+  'mass',
+  'time',
+  'rotational-speed',
+  'ratio',
+  'volume',
+  'flow',
+  'voltage',
+  'current',
+  'resistance',
+  'speed',
 ];
 
 /**
@@ -30,7 +45,8 @@ function readAny(text: string): QuantityReading {
   for (const dimension of ANY) {
     const reading = parseQuantity(text, dimension);
     first ??= reading;
-    if (!reading.problems.some((problem) => problem.kind === 'wrong-dimension' || problem.kind === 'unit-unknown')) return reading;
+    if (!reading.problems.some((problem) => problem.kind === 'wrong-dimension' || problem.kind === 'unit-unknown'))
+      return reading;
   }
   return first ?? { problems: [] };
 }

@@ -66,7 +66,9 @@ class UnitReader {
   #value(node: Node, shape: Shape, key: string): unknown {
     switch (shape.as) {
       case 'scalar':
-        return shape.many ? this.#many(node, (one) => this.#scalar(one, shape.scalar, key)) : this.#scalar(node, shape.scalar, key);
+        return shape.many
+          ? this.#many(node, (one) => this.#scalar(one, shape.scalar, key))
+          : this.#scalar(node, shape.scalar, key);
       case 'prose':
         return shape.many ? this.#many(node, (one) => this.#prose(one, key)) : this.#prose(node, key);
       case 'condition':
@@ -118,7 +120,8 @@ class UnitReader {
   }
 
   #scalar(node: Node, shape: ScalarShape, key: string): unknown {
-    if (node.kind !== 'scalar') return shape.is === 'prose' || shape.is === 'ref-or-prose' ? this.#refOrProse(node, shape, key) : undefined;
+    if (node.kind !== 'scalar')
+      return shape.is === 'prose' || shape.is === 'ref-or-prose' ? this.#refOrProse(node, shape, key) : undefined;
     switch (shape.is) {
       case 'text':
         return { node, text: node.text };
@@ -223,7 +226,10 @@ class UnitReader {
   #entries(node: Node, shape: Shape & { as: 'entries' }, key: string): Entry<unknown>[] | undefined {
     if (node.kind !== 'map') return undefined;
     return node.pairs.flatMap((pair) => {
-      const id = shape.declares === undefined ? { node: pair.key, kind: 'rule' as const, id: pair.key.text } : this.#declare(pair.key, shape.declares);
+      const id =
+        shape.declares === undefined
+          ? { node: pair.key, kind: 'rule' as const, id: pair.key.text }
+          : this.#declare(pair.key, shape.declares);
       const value = pair.value === undefined ? undefined : this.#value(pair.value, shape.values, key);
       return value === undefined ? [] : [{ id, value }];
     });
@@ -232,5 +238,7 @@ class UnitReader {
 
 function verbKeyOf(node: Node, verb: string): ScalarNode | undefined {
   if (node.kind === 'scalar') return node;
-  return (node as MapNode).kind === 'map' ? (node as MapNode).pairs.find((pair) => pair.key.text === verb)?.key : undefined;
+  return (node as MapNode).kind === 'map'
+    ? (node as MapNode).pairs.find((pair) => pair.key.text === verb)?.key
+    : undefined;
 }

@@ -2,7 +2,17 @@ import { type ConditionExpr, parseConditionText } from '../builds/condition';
 import type { ItemRange, MapNode, Node, ScalarNode } from '../syntax/node';
 import { readQuantity } from './readQuantity';
 import type { RefKind, ScalarShape } from './shape';
-import type { Condition, ConditionName, Count, DateText, Mention, Prose, QuantityValue, Ref, SignedTerm } from './values';
+import type {
+  Condition,
+  ConditionName,
+  Count,
+  DateText,
+  Mention,
+  Prose,
+  QuantityValue,
+  Ref,
+  SignedTerm,
+} from './values';
 
 const MENTION = /<(?:([a-z][a-z-]*)\/)?([a-z][a-z0-9-]{2,})>/g;
 
@@ -20,7 +30,9 @@ export function mentionsIn(text: string): Mention[] {
 export function readProse(node: Node): Prose | undefined {
   if (node.kind === 'scalar') return proseOf(node, node, {});
   if (node.kind !== 'map') return undefined;
-  const scalars = new Map(node.pairs.flatMap(({ key, value }) => (value?.kind === 'scalar' ? [[key.text, value] as const] : [])));
+  const scalars = new Map(
+    node.pairs.flatMap(({ key, value }) => (value?.kind === 'scalar' ? [[key.text, value] as const] : [])),
+  );
   const text = scalars.get('text');
   if (text === undefined) return undefined;
   const translations: Partial<Record<'en' | 'de' | 'es', ScalarNode>> = {};
@@ -45,7 +57,9 @@ export function readSigned(node: ScalarNode, kind: RefKind): SignedTerm {
   const named = /^[a-z][a-z0-9-]*$/.test(rest);
   const from = node.text.length - rest.length + (node.style === 'plain' ? 0 : 1);
   const range: ItemRange = { item: node.item, from: Math.min(node.from + from, node.to), to: node.to };
-  const term = named ? { node, kind, id: rest, range, listing: false } : readQuantity(node, 'any', rest, node.text.length - rest.length);
+  const term = named
+    ? { node, kind, id: rest, range, listing: false }
+    : readQuantity(node, 'any', rest, node.text.length - rest.length);
   return { node, sign: negative ? -1 : 1, term };
 }
 

@@ -1,7 +1,22 @@
 /** The kinds of thing an id can name. */
 export type RefKind =
-  | 'part' | 'tool' | 'consumable' | 'limit' | 'reading' | 'check' | 'step' | 'figure' | 'variant' | 'option' | 'outcome'
-  | 'assembly' | 'balance-group' | 'dimension' | 'family' | 'rule' | 'limit-or-reading';
+  | 'part'
+  | 'tool'
+  | 'consumable'
+  | 'limit'
+  | 'reading'
+  | 'check'
+  | 'step'
+  | 'figure'
+  | 'variant'
+  | 'option'
+  | 'outcome'
+  | 'assembly'
+  | 'balance-group'
+  | 'dimension'
+  | 'family'
+  | 'rule'
+  | 'limit-or-reading';
 
 /** What a scalar at a place stands for. */
 export type ScalarShape =

@@ -2,9 +2,9 @@ import type { MapNode, Node } from '../syntax/node';
 import { isVerb } from './instructionDef';
 import { nearest } from './near';
 import { itemShape, keyShape } from './plainValue';
+import { isDay } from './readValues';
 import type { Shape, UnitShape } from './shape';
 import type { ShapeProblem } from './shapeProblem';
-import { isDay } from './readValues';
 
 const ID = /^[a-z][a-z0-9-]{2,}$/;
 const RESERVED = new Set(['otherwise', 'all', 'any', 'none']);
@@ -61,7 +61,8 @@ function emptyProblem(map: MapNode, index: number, shape: Shape | undefined, own
   const key = map.pairs[index]?.key ?? map;
   const text = map.pairs[index]?.key.text ?? '';
   const known = shape?.as === 'object' ? text in shape.keys : shape !== undefined && shape.as !== 'prose';
-  if (map.flow && !known && index > 0 && map.pairs[index - 1]?.value !== undefined) return { kind: 'cut-at-comma', range: key, key: text };
+  if (map.flow && !known && index > 0 && map.pairs[index - 1]?.value !== undefined)
+    return { kind: 'cut-at-comma', range: key, key: text };
   if (shape?.as === 'object' && !known) {
     return { kind: 'key-unknown', range: key, key: text, near: nearest(text, Object.keys(shape.keys)), owner };
   }
@@ -70,7 +71,8 @@ function emptyProblem(map: MapNode, index: number, shape: Shape | undefined, own
 
 function visitScalar(node: Node & { kind: 'scalar' }, shape: Shape | undefined, problems: ShapeProblem[]): void {
   if (shape?.as !== 'scalar') return;
-  if (shape.scalar.is === 'declares' && !isId(node.text)) problems.push({ kind: 'wrong-id', range: node, text: node.text });
+  if (shape.scalar.is === 'declares' && !isId(node.text))
+    problems.push({ kind: 'wrong-id', range: node, text: node.text });
   if (shape.scalar.is === 'date' && /^\d{4}-\d{2}-\d{2}$/.test(node.text) && !isDay(node.text)) {
     problems.push({ kind: 'wrong-date', range: node, text: node.text });
   }

@@ -3,8 +3,8 @@ import { VALIDATORS } from './generated/validatorTable';
 import { verbPairOf } from './instructionDef';
 import { nearest } from './near';
 import { plainOf } from './plainValue';
-import type { Shape, UnitShape } from './shape';
 import { nodeAt } from './pointer';
+import type { Shape, UnitShape } from './shape';
 import type { ShapeProblem } from './shapeProblem';
 import { structureProblems } from './structureProblems';
 import type { ValidationError } from './validator';
@@ -27,9 +27,12 @@ function problemOf(error: ValidationError, root: Node, unit: UnitShape): ShapePr
   switch (error.keyword) {
     case 'additionalProperties':
     case 'unevaluatedProperties':
-      return node.kind === 'map' ? unknownKey(node, shape, String(Object.values(error.params)[0]), ownerOf(unit)) : undefined;
+      return node.kind === 'map'
+        ? unknownKey(node, shape, String(Object.values(error.params)[0]), ownerOf(unit))
+        : undefined;
     case 'required':
-      if (node.kind === 'map' && node.pairs.some((pair) => pair.key.text === error.params.missingProperty)) return undefined;
+      if (node.kind === 'map' && node.pairs.some((pair) => pair.key.text === error.params.missingProperty))
+        return undefined;
       return missingKey(node, String(error.params.missingProperty), key, unit);
     case 'minItems':
     case 'minProperties':
@@ -46,7 +49,8 @@ function unknownKey(map: MapNode, shape: Shape | undefined, key: string, owner: 
   if (verb !== undefined && verb !== pair && verbPairOf({ ...map, pairs: [pair] }) !== undefined) {
     return { kind: 'second-verb', range: pair.key, key, verb: verb.key.text };
   }
-  const keys = shape?.as === 'object' ? Object.keys(shape.keys) : shape?.as === 'prose' ? ['text', 'en', 'de', 'es'] : [];
+  const keys =
+    shape?.as === 'object' ? Object.keys(shape.keys) : shape?.as === 'prose' ? ['text', 'en', 'de', 'es'] : [];
   const absent = keys.filter((one) => !map.pairs.some((other) => other.key.text === one));
   return { kind: 'key-unknown', range: pair.key, key, near: nearest(key, absent), owner };
 }

@@ -5,7 +5,8 @@ import type { ShapeProblem } from './shapeProblem';
 
 /** What is wrong with a value that its validator refused, told by what stands there and what was wanted. */
 export function valueProblem(node: Node, shape: Shape | undefined, key: string): ShapeProblem {
-  if (node.kind === 'map' && isProse(shape) && node.pairs.length === 1) return { kind: 'prose-became-map', range: node, node };
+  if (node.kind === 'map' && isProse(shape) && node.pairs.length === 1)
+    return { kind: 'prose-became-map', range: node, node };
   const scalar = scalarShape(shape);
   if (node.kind === 'scalar' && scalar !== undefined) return scalarProblem(node, scalar, key);
   const found = node.kind === 'scalar' ? 'text' : node.kind;
@@ -20,7 +21,9 @@ function scalarProblem(node: ScalarNode, shape: ScalarShape, key: string): Shape
     case 'flag':
       return { kind: 'wrong-flag', range: node, text, meant: meantFlag(text) };
     case 'count':
-      return key === 'witnessmark' ? { kind: 'wrong-version', range: node, text } : { kind: 'wrong-count', range: node, text, key };
+      return key === 'witnessmark'
+        ? { kind: 'wrong-version', range: node, text }
+        : { kind: 'wrong-count', range: node, text, key };
     case 'date':
       return { kind: 'wrong-date', range: node, text };
     default:

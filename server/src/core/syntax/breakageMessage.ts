@@ -2,7 +2,9 @@ import type { YAMLError } from 'yaml';
 
 /** Says what broke the text in words for people who do not know YAML. */
 export function breakageMessage(error: YAMLError, text: string): string {
-  return MESSAGES[error.code]?.(text, error) ?? 'This text cannot be read; check quotes, colons and indentation near here';
+  return (
+    MESSAGES[error.code]?.(text, error) ?? 'This text cannot be read; check quotes, colons and indentation near here'
+  );
 }
 
 type Message = (text: string, error: YAMLError) => string;

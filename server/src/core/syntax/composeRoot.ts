@@ -42,7 +42,8 @@ class RootComposer {
     const header = this.#read(piece.line, piece.line + 1);
     const key = pairsIn(header.root)[0]?.key;
     if (key === undefined) return [];
-    const value = piece.container === 'map' ? mapOf(this.pairs(piece.pieces), header) : this.#list(piece.pieces, header);
+    const value =
+      piece.container === 'map' ? mapOf(this.pairs(piece.pieces), header) : this.#list(piece.pieces, header);
     return [{ key, value }];
   }
 
@@ -62,7 +63,11 @@ class RootComposer {
     const item = this.#read(piece.first, piece.end);
     if (piece.misplaced) {
       const range = { item, from: 0, to: firstLineLength(item.text) };
-      this.problems.push({ kind: 'broken', range, message: 'This entry does not stand below its neighbours; line its dash up with theirs' });
+      this.problems.push({
+        kind: 'broken',
+        range,
+        message: 'This entry does not stand below its neighbours; line its dash up with theirs',
+      });
     }
     return item.root?.kind === 'list' ? item.root.items : item.root === undefined ? [] : [item.root];
   }

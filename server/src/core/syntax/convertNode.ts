@@ -1,4 +1,4 @@
-import { isAlias, isCollection, isMap, isScalar, isSeq, type Pair as YamlPair, type Scalar, type YAMLMap } from 'yaml';
+import { isAlias, isCollection, isMap, isScalar, isSeq, type Scalar, type YAMLMap, type Pair as YamlPair } from 'yaml';
 import type { ItemRange, Node, NotPlain, Pair, ScalarNode, ScalarStyle } from './node';
 import type { ItemInMaking } from './readItem';
 
@@ -18,7 +18,7 @@ export function convertNode(item: ItemInMaking, node: unknown): Node | undefined
   }
   if (isScalar(node)) return convertScalar(item, node);
   if (!isCollection(node)) return undefined;
-  const range = rangeOf(item, node.range);
+  const range = withoutTrailingSpace(rangeOf(item, node.range));
   reportProperties(item, node, range);
   if (isSeq(node)) {
     const items = node.items.map((entry) => convertNode(item, entry) ?? emptyScalar(range));
@@ -93,4 +93,11 @@ function rangeOf(item: ItemInMaking, range: readonly number[] | null | undefined
   const from = Math.min(Math.max(0, range?.[0] ?? 0), length);
   const to = Math.min(Math.max(from, range?.[1] ?? from), length);
   return { item, from, to };
+}
+
+/** A block map or list ends with its last visible character; the line end behind it belongs to nobody. */
+function withoutTrailingSpace(range: ItemRange): ItemRange {
+  let to = range.to;
+  while (to > range.from && /\s/.test(range.item.text.charAt(to - 1))) to--;
+  return { ...range, to };
 }

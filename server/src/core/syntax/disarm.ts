@@ -22,7 +22,8 @@ export function disarm(text: string, lines: readonly Line[]): Disarmed {
   const disarmed: DisarmedLine[] = [];
   let contentSeen = false;
   const safeLines = lines.map((line): Line => {
-    const what = line.indent === 0 && !line.trivia ? dangerOf(text.slice(line.start, line.end), contentSeen) : undefined;
+    const what =
+      line.indent === 0 && !line.trivia ? dangerOf(text.slice(line.start, line.end), contentSeen) : undefined;
     if (what === undefined) {
       contentSeen ||= !line.trivia;
       return line;

@@ -1,3 +1,4 @@
+import type { Span } from '../text/span';
 import { composeRoot } from './composeRoot';
 import { CUT_PLANS } from './cutPlan';
 import { type Disarmed, disarm } from './disarm';
@@ -7,7 +8,6 @@ import type { Item, ItemRange, MapNode, Node, SyntaxProblem } from './node';
 import { spanFrom } from './node';
 import type { ReadingMemo } from './readingMemo';
 import { split } from './split';
-import type { Span } from '../text/span';
 
 /** A document as read: its tree, and where each of its items stands. */
 export interface SyntaxDocument {

@@ -1,6 +1,6 @@
-import { Composer, type Document as YamlDocument, Lexer, Parser, type YAMLError } from 'yaml';
-import { convertNode } from './convertNode';
+import { Composer, Lexer, Parser, type YAMLError, type Document as YamlDocument } from 'yaml';
 import { breakageMessage } from './breakageMessage';
+import { convertNode } from './convertNode';
 import type { Item, Node, SyntaxProblem } from './node';
 
 /** The item while it is being read; what is read from it refers to it. */
@@ -11,7 +11,13 @@ export interface ItemInMaking {
 }
 
 /** Scalars stay text: their place in the document says what they are, never their looks. */
-const OPTIONS = { schema: 'failsafe', uniqueKeys: false, merge: false, prettyErrors: false, logLevel: 'silent' } as const;
+const OPTIONS = {
+  schema: 'failsafe',
+  uniqueKeys: false,
+  merge: false,
+  prettyErrors: false,
+  logLevel: 'silent',
+} as const;
 
 /** Reads the text of one item. Broken text gives what can be read of it, and problems; nothing is ever thrown. */
 export function readItem(text: string): Item {
@@ -22,7 +28,11 @@ export function readItem(text: string): Item {
     if (document !== undefined) readDocumentNode(item, document);
   } catch {
     // The library is not meant to throw, but an editor must outlive it when it does.
-    item.problems.push({ kind: 'broken', range: { item, from: 0, to: text.length }, message: 'This text cannot be read' });
+    item.problems.push({
+      kind: 'broken',
+      range: { item, from: 0, to: text.length },
+      message: 'This text cannot be read',
+    });
   }
   if (text.includes('#')) findLostText(item);
   // Where text was lost, the closing bracket or quote was lost with it: one cause, one problem.

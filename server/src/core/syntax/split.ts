@@ -7,7 +7,12 @@ import { type Line, opensListEntry } from './lines';
  */
 export type Piece =
   | { readonly kind: 'leaf'; readonly first: number; readonly end: number; readonly misplaced: boolean }
-  | { readonly kind: 'opened'; readonly line: number; readonly container: 'map' | 'list'; readonly pieces: readonly Piece[] }
+  | {
+      readonly kind: 'opened';
+      readonly line: number;
+      readonly container: 'map' | 'list';
+      readonly pieces: readonly Piece[];
+    }
   | { readonly kind: 'entry'; readonly pieces: readonly Piece[] };
 
 interface Region {
@@ -32,7 +37,10 @@ class Splitter {
 
   /** Cuts a map at its keys. `dashed`: its first key stands behind the dash of the list entry that it is. */
   map(region: Region, indent: number, plan: CutPlan, dashed: boolean): Piece[] {
-    const starts = this.#starts(region, (line, index) => (dashed && index === region.first) || this.#isKey(line, indent));
+    const starts = this.#starts(
+      region,
+      (line, index) => (dashed && index === region.first) || this.#isKey(line, indent),
+    );
     const first = this.firstContent(region);
     if (first !== undefined && starts[0] !== first) starts.unshift(first);
     return this.#regions(starts, region.end).flatMap((entry) => this.#entry(entry, indent, plan));
@@ -51,7 +59,9 @@ class Splitter {
       return [{ kind: 'opened', line: entry.first, container: 'map', pieces }];
     }
     if (!opensListEntry(this.text, line) || line.indent < indent) return [this.#leaf(entry)];
-    return [{ kind: 'opened', line: entry.first, container: 'list', pieces: this.#list(inside, line.indent, indent, cut) }];
+    return [
+      { kind: 'opened', line: entry.first, container: 'list', pieces: this.#list(inside, line.indent, indent, cut) },
+    ];
   }
 
   /** Cuts a list at its dashes; a dash that stands too far left still opens an entry, and is said to be misplaced. */

@@ -447,7 +447,7 @@ export interface ProcedureDocument {
     readonly node: Node;
     /** Variants that it covers; all where none is named. */
     readonly variants?: readonly Ref[];
-    /** Options that a unit may arrive with. */
+    /** Options that a unit may arrive with; none where the list is absent. A procedure without `covers` covers the whole family. */
     readonly options?: readonly Ref[];
   };
   /** Options that may be fitted by this procedure. */

@@ -1,0 +1,3 @@
+import type { Rule } from '../defineRule';
+
+export const CONTROL_RULES: readonly Rule[] = [];
