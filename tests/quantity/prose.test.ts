@@ -22,6 +22,7 @@ describe('quantities in a sentence', () => {
     ['Use the 8 mm socket (2 places)', ['length: 8 mm']],
     ['Screw M5×0.8, ISO 4032, part 40117, OS-40117, 2026-10-12, #10-32', []],
     ['Step 3 in the list', []],
+    ['Drawing 1234 A', []],
     ['Make two turns', []],
   ])('%s', (text, expected) => {
     expect(quantitiesIn(text)).toEqual(expected);
@@ -39,6 +40,11 @@ describe('torques without a unit', () => {
     ['Torque: 45', ['missing: 45']],
     ['Tighten to 45 ± 3.', ['missing: 45 ± 3']],
     ['Torque to 5,1', ['missing: 5,1']],
+    ['The torque is 45', ['missing: 45']],
+    ['Max torque 45.', ['missing: 45']],
+    ['Do not torque above 45', ['missing: 45']],
+    ['Torque value 45 N', ['ambiguous: 45 N']],
+    ['tighten to 45 (see table 2)', ['missing: 45']],
     ['tighten to 20, then to 45', ['missing: 20', 'missing: 45']],
     ['tighten to a torque of 45', ['missing: 45']],
     ['tighten M5×0.8 to 45', ['missing: 45']],
@@ -72,6 +78,8 @@ describe('torques without a unit', () => {
     'Torque to 20, 30 and 45 N·m',
     'Torque per ISO 4032',
     'Torque: see table 4',
+    'Torque 4 bolts',
+    'Torque wrench 10',
     'Torque to 2026-10-12',
     'Tighten the nut. Move the lever to 45.',
     'Set the gauge to 45',

@@ -22,10 +22,10 @@ const tighteningWord = /\b(?:re-?)?(?:tighten(?:s|ed|ing)?|torqu(?:e|es|ed|ing))
 /** The rest of the sentence that may still speak of the same tightening; a full stop inside a number does not end it. */
 const restOfSentence = /(?:[^.;!?\n]|\.(?=\S)){0,120}/y;
 const joiningWord =
-  /(?:\b(?:to|at)\b|\b(?:torque|value|setting|figure)\s+of\b|[:=])\s*(?:a(?:n)? (?:maximum|minimum) of\s+|(?:about|approximately|max\.?|min\.?)\s+)?(?=[≤≥<>]?\s*[\d.½¼¾])/gi;
+  /(?:\b(?:to|at|above|over|beyond)\b|\btorque(?:\s+(?:value|setting|figure|of|is))*|\b(?:value|setting|figure)\s+of\b|[:=])\s*(?:a(?:n)? (?:maximum|minimum) of\s+|(?:about|approximately|max\.?|min\.?)\s+)?(?=[≤≥<>]?\s*[\d.½¼¾])/gi;
 /** What may follow a number that has nothing to count. */
 const nothingCounted =
-  /^(?:\s*$|\s*[;:!?)\]](?!\d)|\s*[.,](?!\d)(?!\s*\d)|\s+(?:then|in|with|using|on|by|for|before|after|at|from|as|while|when|if|until|dry|oiled|wet|max|maximum|min|minimum|first|now|again|only|plus|is|are|was|and(?!\s*\d)|or(?!\s*\d))\b)/i;
+  /^(?:\s*$|\s*[;:!?()\]](?!\d)|\s*[.,](?!\d)(?!\s*\d)|\s+(?:then|in|with|using|on|by|for|before|after|at|from|as|while|when|if|until|dry|oiled|wet|max|maximum|min|minimum|first|now|again|only|plus|is|are|was|and(?!\s*\d)|or(?!\s*\d))\b)/i;
 const singleFastener = /\b(?:nut|bolt|screw|stud|plug|clamp|ring|fastener|cap|joint|pass|step)\s+$/i;
 
 /** Finds "tighten to 45", "torque: 45", "tighten to 45 lb" in running text; spans are offsets into it. */

@@ -22,7 +22,7 @@ const numberStart =
 
 /** Words that number a thing: what follows is its name and no amount. */
 const namingWord =
-  /\b(?:ISO|DIN|EN|ASME|ANSI|SAE|ASTM|steps?|parts?|items?|fig(?:ure)?|page|table|section|phase|no|number|class|grade|line|stage|revision)\.? *$/i;
+  /\b(?:ISO|DIN|EN|ASME|ANSI|SAE|ASTM|steps?|parts?|items?|fig(?:ure)?|page|table|section|phase|no|number|class|grade|line|stage|revision|rev|drawing|serial|model|type|form)\.? *$/i;
 
 /** All numbers with a unit in running text, of any dimension, in order. */
 export function findQuantities(prose: string): readonly FoundQuantity[] {

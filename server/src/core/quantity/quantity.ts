@@ -69,7 +69,7 @@ export type QuantityProblem = { readonly span: Span; readonly replacement?: stri
   | { readonly kind: 'unit-missing'; readonly candidates: readonly Unit[]; readonly insertAt: number }
   | { readonly kind: 'unit-unknown'; readonly written: string; readonly nearest: readonly Unit[] }
   | { readonly kind: 'unit-ambiguous'; readonly written: string; readonly candidates: readonly Unit[] }
-  /** Understood, but not the standard symbol, or not one space before it. */
+  /** Understood, but not the standard symbol, or not one space before it; where doubtful, the replacement is to be confirmed. */
   | {
       readonly kind: 'unit-spelling';
       readonly written: string;
