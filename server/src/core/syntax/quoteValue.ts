@@ -48,7 +48,7 @@ function candidates(item: Item, line: { from: number; to: number }, offset: numb
   const start = /^[\s\S]*(?:[{[,]|\w:)\s+/.exec(before)?.[0].length ?? head;
   const from = line.from + start;
   const closers = [...item.text.slice(offset, line.to).matchAll(/,(?=\s+[\w-]+:\s)|\s*[}\]]/g)];
-  return closers.map((match) => ({ item, from, to: offset + match.index }));
+  return [...closers.map((match) => ({ item, from, to: offset + match.index })), whole];
 }
 
 /** A list entry that reads as a key and a value was meant as one text. */

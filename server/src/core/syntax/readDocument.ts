@@ -35,7 +35,7 @@ export function readDocument(uri: string, kind: DocumentKind, text: string, memo
   reader.finish();
   const places = new Places(composed.bases);
   const markers = markerProblems(safe);
-  markers.items.forEach((item, i) => places.add(item, markers.bases[i] ?? 0));
+  for (const [i, item] of markers.items.entries()) places.add(item, markers.bases[i] ?? 0);
   const problems = [...markers.problems, ...composed.problems, ...composed.items.flatMap((item) => item.problems)];
   return {
     uri,

@@ -36,7 +36,8 @@ export function readItem(text: string): Item {
   }
   if (text.includes('#')) findLostText(item);
   // Where text was lost, the closing bracket or quote was lost with it: one cause, one problem.
-  if (item.problems.some((problem) => problem.kind === 'text-lost')) {
+  // The same holds for a sign that YAML gives a meaning to and for the error behind it.
+  if (item.problems.some((problem) => problem.kind === 'text-lost' || problem.kind === 'not-plain')) {
     item.problems = item.problems.filter((problem) => problem.kind !== 'broken');
   }
   return item;

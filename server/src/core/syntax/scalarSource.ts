@@ -89,19 +89,34 @@ class Alignment {
     return false;
   }
 
+  /**
+   * A line break in the source. A literal text keeps each one; elsewhere one break became a space and more of them one
+   * break less. All characters that it became are placed where it starts.
+   */
   #fold(text: string, index: number, offsets: number[]): number {
     const start = this.#at;
-    if (isBlock(this.#node)) {
+    if (this.#node.style === 'literal') {
       offsets.push(start);
-      this.#at = this.#afterLine();
-      this.#skipIndent();
+      this.#nextLine();
       return 1;
     }
-    while (this.#at < this.#source.length && /\s/.test(this.#source.charAt(this.#at))) this.#at++;
+    if (isBlock(this.#node)) this.#nextLine();
+    while (
+      this.#at < this.#source.length &&
+      (isBlock(this.#node) ? this.#atFold() : /\s/.test(this.#source.charAt(this.#at)))
+    ) {
+      if (isBlock(this.#node)) this.#nextLine();
+      else this.#at++;
+    }
     let taken = 1;
     while (text.charAt(index) === '\n' && text.charAt(index + taken) === '\n') taken++;
     for (let i = 0; i < taken; i++) offsets.push(start);
     return taken;
+  }
+
+  #nextLine(): void {
+    this.#at = this.#afterLine();
+    this.#skipIndent();
   }
 
   #afterLine(): number {
