@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { buildSync } from 'esbuild';
@@ -158,6 +158,37 @@ describe('what cannot be printed', () => {
     expect((await read(smallSheet([oneStep('Look', [], { figures })]))).pages.join(' ')).toContain(
       'The ring in its groove',
     );
+  });
+});
+
+describe('a worker', () => {
+  test('that cannot start, or ends at once, is a problem each time and never a wait', async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'witnessmark-worker-'));
+    const ending = join(folder, 'ending.cjs');
+    writeFileSync(ending, 'process.exit(0)');
+    for (const workerFile of [join(folder, 'missing.cjs'), ending, ending]) {
+      const printed = await renderPdf(smallSheet(), none, { carrier: 'wasm', workerFile });
+      expect(printed).toMatchObject({ problem: { kind: 'noEngine' } });
+    }
+    rmSync(folder, { recursive: true });
+  });
+
+  test('that has ended is started again for the next sheet', async () => {
+    const folder = mkdtempSync(join(tmpdir(), 'witnessmark-worker-'));
+    const once = join(folder, 'once.cjs');
+    // It answers with the sheet's number in the queue of its own thread, and ends.
+    writeFileSync(
+      once,
+      `const { parentPort } = require('node:worker_threads');
+      parentPort.on('message', ({ id }) => {
+        parentPort.postMessage({ id, result: new Uint8Array([id]), last: true });
+        parentPort.close();
+      });`,
+    );
+    const options = { carrier: 'wasm', workerFile: once } as const;
+    const printed = await Promise.all([1, 2, 3].map(() => renderPdf(smallSheet(), none, options)));
+    expect(printed).toEqual([new Uint8Array([1]), new Uint8Array([1]), new Uint8Array([1])]);
+    rmSync(folder, { recursive: true });
   });
 });
 

@@ -1,23 +1,30 @@
 import { parentPort } from 'node:worker_threads';
-import type { Carrier } from './pdf/carrier';
 import type { PdfProblem } from './pdf/problem';
 import { createWasmCarrier } from './pdf/wasmCarrier';
 import type { TypesetRequest, TypesetResponse } from './pdf/workerCarrier';
 
-// The thread that holds the typesetting engine. It answers every request, so that nobody waits for a lost one.
-const carrier: Promise<Carrier> = createWasmCarrier();
+// The thread that holds the typesetting engine. It answers every request, so that nobody waits for a lost one, and
+// ends when its engine is spent or has failed; whoever asks next starts another.
+const carrier = createWasmCarrier();
 
 parentPort?.on('message', async ({ id, files }: TypesetRequest) => {
-  const result = await typeset(files);
-  parentPort?.postMessage({ id, result } satisfies TypesetResponse);
+  const { result, last } = await typeset(files);
+  parentPort?.postMessage({ id, result, last } satisfies TypesetResponse);
+  if (last) parentPort?.close();
 });
 
-async function typeset(files: TypesetRequest['files']): Promise<Uint8Array | { problem: PdfProblem }> {
+interface Typeset {
+  result: Uint8Array | { problem: PdfProblem };
+  last: boolean;
+}
+
+async function typeset(files: TypesetRequest['files']): Promise<Typeset> {
   try {
-    return await (await carrier).typeset(files);
+    const engine = await carrier;
+    return { result: await engine.typeset(files), last: engine.isSpent() };
   } catch (error) {
-    // After a fault inside it the engine's memory cannot be trusted: the thread ends, the next sheet starts another.
-    parentPort?.close();
-    return { problem: { kind: 'noEngine', message: error instanceof Error ? error.message : String(error) } };
+    // After a fault inside it the engine's memory cannot be trusted.
+    const message = error instanceof Error ? error.message : String(error);
+    return { result: { problem: { kind: 'noEngine', message } }, last: true };
   }
 }

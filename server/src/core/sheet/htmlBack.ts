@@ -9,7 +9,7 @@ import {
   table,
   tickBox,
 } from './htmlText';
-import { turnHtml } from './htmlTorque';
+import { turnWords } from './htmlTorque';
 import { fillLabel } from './labels';
 import type { RecordRow, TorqueRow } from './sheet';
 
@@ -48,7 +48,7 @@ function torqueRowHtml(row: TorqueRow, { labels }: HtmlContext): (Html | Html[])
     stepLink(row.step, row.stepId),
     [escapeHtml(row.fastener), ...(condition === undefined ? [] : [condition])],
     [...value, ...second],
-    turnHtml(row.turn, labels),
+    turnWords(row.turn, labels),
     escapeHtml(row.tools.join(', ')),
     el('span', { class: 'blank' }),
   ];

@@ -87,14 +87,20 @@ function secondHtml(secondary: string | undefined): Html | undefined {
 }
 
 /** The arrow and the words together: the arrow is seen first, the words settle it. */
-export function turnHtml(turn: Turn | undefined, labels: Labels): Html {
-  if (turn === undefined) return el('p', { class: 'turn' }, el('strong', {}, escapeHtml(labels.handUnknown)));
+function turnHtml(turn: Turn | undefined, labels: Labels): Html {
+  if (turn === undefined) return el('p', { class: 'turn' }, turnWords(turn, labels));
   return el(
     'p',
     { class: 'turn' },
     el('span', { class: 'symbol', 'aria-hidden': 'true' }, ownMarkup(turnSymbol(turn.direction))),
-    el('strong', {}, ...unbrokenParts(turnLabel(labels, turn.direction, turn.hand))),
+    turnWords(turn, labels),
   );
+}
+
+/** Which way to turn in words alone, for a table. */
+export function turnWords(turn: Turn | undefined, labels: Labels): Html {
+  if (turn === undefined) return el('strong', {}, escapeHtml(labels.handUnknown));
+  return el('strong', {}, ...unbrokenParts(turnLabel(labels, turn.direction, turn.hand)));
 }
 
 // The line may break before the bracket only, never at the hyphen of a direction or a hand.

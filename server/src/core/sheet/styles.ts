@@ -40,7 +40,7 @@ footer { margin-top: 2.5rem; padding-top: .5rem; border-top: 1px solid var(--lin
 table { border-collapse: collapse; width: 100%; } thead th { background: var(--wash); font-size: .85rem; }
 th, td { border: 1px solid var(--line); padding: .4rem .6rem; text-align: start; vertical-align: top; }
 .tool-list td:first-child, .consumable-list td:first-child, .kit-list td:first-child { width: 4.5rem; text-align: center; }
-.torques td:last-child, .records td:last-child { min-width: 7.5rem; } td > p { margin: 0; }
+.records td:last-child { min-width: 7.5rem; } td > p { margin: 0; }
 `;
 
 const steps = `
@@ -68,7 +68,7 @@ li > .torque, .reading, li > .choices, .accept, .record, .note, .if-not, figure,
 .pass { margin: 0; display: flex; gap: 0 .8rem; align-items: baseline; } .pass strong { font-size: 1.35rem; } .pass-name { min-width: 3.6rem; }
 .setting { display: flex; flex-wrap: wrap; align-items: center; gap: 0 2rem; } .values { flex: 1 1 16rem; } .setting .turn { flex: 0 1 18rem; }
 .secondary { font-size: 1.05rem; } .turn { display: flex; align-items: center; gap: .55rem; font-size: 1.1rem; }
-.turn .symbol svg { display: block; width: 2rem; } .torques { font-size: .93rem; } .torques .turn { font-size: .93rem; } .torques .turn .symbol svg { width: 1.4rem; }
+.turn .symbol svg { display: block; width: 2rem; } .torques { font-size: .93rem; } .torques .blank { min-width: 5rem; margin: 0; } td .condition { align-items: flex-start; }
 .branch { border-top: 1px solid var(--line); padding-top: .5rem; margin-top: .4rem; } .with { margin-top: .4rem; }
 .reading { margin-block: .3rem .7rem; break-inside: avoid; } .reading table { width: auto; min-width: 60%; } .limits { font-size: 1.1rem; }
 .to-fill { min-width: 7.5rem; height: 2.6rem; text-align: end; vertical-align: bottom; color: var(--faint); }

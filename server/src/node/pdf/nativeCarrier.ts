@@ -45,7 +45,7 @@ function typesetNative(compiler: NodeCompiler, files: JobFiles): Uint8Array | { 
     return { problem: { kind: 'refused', message: firstMessage(compiled.takeDiagnostics()?.shortDiagnostics ?? []) } };
   }
   const bytes = new Uint8Array(compiler.pdf(document));
-  compiler.evictCache(10);
+  compiler.evictCache(3);
   return bytes;
 }
 

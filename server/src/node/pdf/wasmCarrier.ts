@@ -7,10 +7,18 @@ import type { PdfProblem } from './problem';
 const pdfFormat = 'pdf';
 const fullDiagnostics = 3;
 
+// The engine remembers what it has typeset and never forgets it; WebAssembly memory cannot shrink.
+const spentAt = 700_000_000;
+
+export interface WasmCarrier extends Carrier {
+  /** Whether its memory has grown so far that a new engine in a new thread is better. */
+  isSpent(): boolean;
+}
+
 /** The engine as WebAssembly in this thread. The first sheet waits for it to be compiled; it then stays warm. */
-export async function createWasmCarrier(): Promise<Carrier> {
+export async function createWasmCarrier(): Promise<WasmCarrier> {
   const engine = await import('@myriaddreamin/typst-ts-web-compiler');
-  await engine.default({ module_or_path: readEngineWasm() });
+  const { memory } = await engine.default({ module_or_path: readEngineWasm() });
   const { templates, fonts } = readPdfAssets();
   const builder = new engine.TypstCompilerBuilder();
   // Without an access model the engine can read nothing but what it is handed.
@@ -24,6 +32,7 @@ export async function createWasmCarrier(): Promise<Carrier> {
       return typesetWasm(compiler, files);
     },
     close: async () => compiler.free(),
+    isSpent: () => memory.buffer.byteLength > spentAt,
   };
 }
 

@@ -12,10 +12,12 @@ export interface TypesetRequest {
 
 export interface TypesetResponse {
   id: number;
-  result: Uint8Array | { problem: PdfProblem };
+  result: Typeset;
+  /** Whether the thread ends after this answer. */
+  last: boolean;
 }
 
-type Waiting = Map<number, (result: Uint8Array | { problem: PdfProblem }) => void>;
+type Typeset = Uint8Array | { problem: PdfProblem };
 
 /** The bundled worker beside this file, or nothing when running from source. */
 export function bundledWorker(): string | undefined {
@@ -23,35 +25,66 @@ export function bundledWorker(): string | undefined {
   return existsSync(path) ? path : undefined;
 }
 
-/** The engine in a thread of its own, so that an editor never waits for it. The thread does not keep the process alive. */
+/** The engine in a thread of its own, so that an editor never waits for it; one that has ended is started again. */
 export function createWorkerCarrier(workerFile: string): Carrier {
-  const worker = new Worker(workerFile);
-  const waiting: Waiting = new Map();
-  let failure: PdfProblem | undefined;
-  let next = 0;
-  worker.on('message', ({ id, result }: TypesetResponse) => settle(worker, waiting, id, result));
-  const fail = (message: string): void => {
-    failure = { kind: 'noEngine', message };
-    for (const id of [...waiting.keys()]) settle(worker, waiting, id, { problem: failure });
+  let current: Thread | undefined;
+  // One sheet after the other: a thread that ends with its answer must not take a waiting sheet with it.
+  let queue: Promise<unknown> = Promise.resolve();
+  const typeset = async (files: JobFiles): Promise<Typeset> => {
+    if (current === undefined || current.hasEnded) current = new Thread(workerFile);
+    const { result, last } = await current.typeset(files);
+    if (last) current = undefined;
+    return result;
   };
-  worker.on('error', (error: Error) => fail(error.message));
-  worker.on('exit', () => fail('its thread has ended'));
-  worker.unref();
   return {
-    typeset: (files) =>
-      new Promise((resolve) => {
-        if (failure !== undefined) return resolve({ problem: failure });
-        next += 1;
-        waiting.set(next, resolve);
-        worker.ref();
-        worker.postMessage({ id: next, files } satisfies TypesetRequest);
-      }),
-    close: async () => void (await worker.terminate()),
+    typeset: (files) => {
+      const printed = queue.then(() => typeset(files));
+      queue = printed;
+      return printed;
+    },
+    close: async () => {
+      await current?.end();
+      current = undefined;
+    },
   };
 }
 
-function settle(worker: Worker, waiting: Waiting, id: number, result: Uint8Array | { problem: PdfProblem }): void {
-  waiting.get(id)?.(result);
-  waiting.delete(id);
-  if (waiting.size === 0) worker.unref();
+/** One thread and the one sheet it works on. An idle thread does not keep the process alive. */
+class Thread {
+  hasEnded = false;
+  private readonly worker: Worker;
+  private answer: ((response: TypesetResponse) => void) | undefined;
+  private next = 0;
+
+  constructor(workerFile: string) {
+    this.worker = new Worker(workerFile);
+    this.worker.on('message', (response: TypesetResponse) => this.settle(response));
+    this.worker.on('error', (error: Error) => this.fail(error.message));
+    this.worker.on('exit', () => this.fail('its thread has ended'));
+    this.worker.unref();
+  }
+
+  typeset(files: JobFiles): Promise<TypesetResponse> {
+    this.next += 1;
+    this.worker.ref();
+    this.worker.postMessage({ id: this.next, files } satisfies TypesetRequest);
+    return new Promise((resolve) => {
+      this.answer = resolve;
+    });
+  }
+
+  async end(): Promise<void> {
+    await this.worker.terminate();
+  }
+
+  private fail(message: string): void {
+    this.hasEnded = true;
+    this.settle({ id: this.next, result: { problem: { kind: 'noEngine', message } }, last: true });
+  }
+
+  private settle(response: TypesetResponse): void {
+    this.worker.unref();
+    this.answer?.(response);
+    this.answer = undefined;
+  }
 }
