@@ -87,7 +87,7 @@ const print = `
   body { max-width: none; padding: 0; font-size: 10.5pt; } .findings { display: none; } .band { position: static; }
   .value strong { font-size: 18pt; } h2, h3 { break-after: avoid; } .instructions > li { break-inside: avoid; } thead { display: table-header-group; }
   tr { break-inside: avoid; } .panel { break-after: avoid; } .hold-point { break-before: avoid; } table { font-size: 9.5pt; } a { text-decoration: none; } }
-@media (forced-colors: active) { .signal, .band { forced-color-adjust: none; } }
+@media (forced-colors: active) { .signal, .band, figure img { forced-color-adjust: none; } }
 `;
 
 export const sheetStyles = themes + page + steps + print;
