@@ -1,4 +1,4 @@
-import { type ParseArgsOptionsConfig, parseArgs } from 'node:util';
+import { type ParseArgsConfig, parseArgs } from 'node:util';
 import { isDay } from '../core/model/readValues';
 import { CommandProblem } from './problem';
 
@@ -8,7 +8,11 @@ export interface Parsed {
 }
 
 /** Reads the arguments of a command; an option that it does not have, or a value that is missing, is told in a line. */
-export function readOptions(command: string, args: readonly string[], options: NonNullable<ParseArgsConfig['options']>): Parsed {
+export function readOptions(
+  command: string,
+  args: readonly string[],
+  options: NonNullable<ParseArgsConfig['options']>,
+): Parsed {
   try {
     const { values, positionals } = parseArgs({ args: [...args], options, allowPositionals: true, strict: true });
     return { values: values as Parsed['values'], positionals };

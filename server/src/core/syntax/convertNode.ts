@@ -10,31 +10,35 @@ const STYLES: Readonly<Record<string, ScalarStyle>> = {
   BLOCK_FOLDED: 'folded',
 };
 
-/** Turns a node of the YAML library into ours; an empty value becomes undefined. */
+/**
+ * Turns a node of the YAML library into ours; an empty value becomes undefined. This runs for every node of every
+ * document, so objects are written out in full: spreading ranges into them took a third of the reading.
+ */
 export function convertNode(item: ItemInMaking, node: unknown): Node | undefined {
+  if (isScalar(node)) return convertScalar(item, node);
   if (isAlias(node)) {
     notPlain(item, rangeOf(item, node.range), 'alias');
     return undefined;
   }
-  if (isScalar(node)) return convertScalar(item, node);
   if (!isCollection(node)) return undefined;
   const range = withoutTrailingSpace(rangeOf(item, node.range));
+  const { from, to } = range;
   reportProperties(item, node, range);
   if (isSeq(node)) {
     const items = node.items.map((entry) => convertNode(item, entry) ?? emptyScalar(range));
-    return { ...range, kind: 'list', flow: node.flow === true, items };
+    return { kind: 'list', item, from, to, flow: node.flow === true, items };
   }
-  if (isMap(node)) return { ...range, kind: 'map', flow: node.flow === true, pairs: convertPairs(item, node) };
+  if (isMap(node)) return { kind: 'map', item, from, to, flow: node.flow === true, pairs: convertPairs(item, node) };
   return undefined;
 }
 
 function convertScalar(item: ItemInMaking, node: Scalar): ScalarNode | undefined {
-  const range = rangeOf(item, node.range);
-  reportProperties(item, node, range);
+  const { from, to } = rangeOf(item, node.range);
   const style = STYLES[node.type ?? 'PLAIN'] ?? 'plain';
   const text = typeof node.value === 'string' ? node.value : (node.source ?? '');
-  if (style === 'plain' && text === '') return undefined;
-  return { ...range, kind: 'scalar', style, text };
+  const scalar: ScalarNode = { kind: 'scalar', item, from, to, style, text };
+  if (node.anchor !== undefined || node.tag !== undefined) reportProperties(item, node, scalar);
+  return style === 'plain' && text === '' ? undefined : scalar;
 }
 
 function convertPairs(item: ItemInMaking, map: YAMLMap): Pair[] {
@@ -46,7 +50,7 @@ function convertPair(item: ItemInMaking, pair: YamlPair<unknown, unknown>): Pair
   if (isScalar(pair.key)) {
     const key = convertScalar(item, pair.key) ?? emptyScalar(rangeOf(item, pair.key.range));
     if (key.text === '<<' && key.style === 'plain') notPlain(item, key, 'merge-key');
-    if (isExplicit(item.text, key.from)) notPlain(item, key, 'explicit-key');
+    if (item.mayHoldExplicitKey && isExplicit(item.text, key.from)) notPlain(item, key, 'explicit-key');
     return { key, value };
   }
   const range = isCollection(pair.key) ? rangeOf(item, pair.key.range) : (value ?? rangeOf(item, undefined));
@@ -85,7 +89,7 @@ function notPlain(item: ItemInMaking, range: ItemRange, what: NotPlain): void {
 }
 
 function emptyScalar(range: ItemRange): ScalarNode {
-  return { item: range.item, from: range.from, to: range.from, kind: 'scalar', style: 'plain', text: '' };
+  return { kind: 'scalar', item: range.item, from: range.from, to: range.from, style: 'plain', text: '' };
 }
 
 function rangeOf(item: ItemInMaking, range: readonly number[] | null | undefined): ItemRange {

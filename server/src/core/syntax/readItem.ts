@@ -8,6 +8,8 @@ export interface ItemInMaking {
   text: string;
   root: Node | undefined;
   problems: SyntaxProblem[];
+  /** A question mark stands before a space or line end somewhere; only then is each key looked at for one. */
+  mayHoldExplicitKey: boolean;
 }
 
 /** Scalars stay text: their place in the document says what they are, never their looks. */
@@ -21,7 +23,7 @@ const OPTIONS = {
 
 /** Reads the text of one item. Broken text gives what can be read of it, and problems; nothing is ever thrown. */
 export function readItem(text: string): Item {
-  const item: ItemInMaking = { text, root: undefined, problems: [] };
+  const item: ItemInMaking = { text, root: undefined, problems: [], mayHoldExplicitKey: /\?\s/.test(text) };
   try {
     const [document, more] = composeAll(text);
     if (more !== undefined) reportNotPlain(item, more.range[0], 'second-document');
