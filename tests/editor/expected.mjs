@@ -7,7 +7,8 @@ export const expected = {
     message: 'has no unit',
     verb: 'tighten',
     fix: 'N·m',
-    mended: /torque: .*N·m/,
+    // Shown text has no-break spaces, which `\s` matches and a typed space does not.
+    mended: /torque:\s5\sN·m/,
   },
   sound: {
     file: 'procedures/v4-major.procedure.yaml',
