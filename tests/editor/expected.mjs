@@ -2,13 +2,13 @@
 
 export const expected = {
   faulty: {
-    file: 'faulty/torque-without-unit.procedure.yaml',
+    file: 'faulty/torque-without-a-unit.procedure.yaml',
     severity: 'error',
     message: 'has no unit',
     verb: 'tighten',
-    fix: 'N·m',
+    fix: 'Write N·m',
     // Shown text has no-break spaces, which `\s` matches and a typed space does not.
-    mended: /torque:\s5\sN·m/,
+    mended: /torque:\s5\s±\s0\.5\sN·m/,
   },
   sound: {
     file: 'procedures/v4-major.procedure.yaml',
