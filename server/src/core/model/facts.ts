@@ -30,13 +30,13 @@ export interface ByBuildFact {
 
 /** Everything of one kind that stands in a unit, in the order of the text, without what its inner units hold. */
 export interface Facts {
-  readonly refs: RefFact[];
-  readonly declared: Declared[];
-  readonly prose: ProseFact[];
-  readonly quantities: QuantityFact[];
-  readonly conditions: ConditionFact[];
-  readonly byBuilds: ByBuildFact[];
-  readonly paths: PathRef[];
+  readonly refs: readonly RefFact[];
+  readonly declared: readonly Declared[];
+  readonly prose: readonly ProseFact[];
+  readonly quantities: readonly QuantityFact[];
+  readonly conditions: readonly ConditionFact[];
+  readonly byBuilds: readonly ByBuildFact[];
+  readonly paths: readonly PathRef[];
 }
 
 /** What was read from one definition: its value, the facts in it, and the units inside. */
@@ -49,8 +49,23 @@ export interface Unit<Value = unknown> {
   readonly children: readonly Unit[];
 }
 
-export function noFacts(): Facts {
-  return { refs: [], declared: [], prose: [], quantities: [], conditions: [], byBuilds: [], paths: [] };
+const NONE: readonly never[] = [];
+
+/** Collects facts. Most units hold facts of one or two kinds, so a list is only made for the first fact of its kind. */
+export class FactCollector implements Facts {
+  refs: readonly RefFact[] = NONE;
+  declared: readonly Declared[] = NONE;
+  prose: readonly ProseFact[] = NONE;
+  quantities: readonly QuantityFact[] = NONE;
+  conditions: readonly ConditionFact[] = NONE;
+  byBuilds: readonly ByBuildFact[] = NONE;
+  paths: readonly PathRef[] = NONE;
+
+  add<Kind extends keyof Facts>(kind: Kind, fact: Facts[Kind][number]): void {
+    const list = this[kind] as unknown[];
+    if ((list as readonly unknown[]) === NONE) (this as Record<keyof Facts, readonly unknown[]>)[kind] = [fact];
+    else list.push(fact);
+  }
 }
 
 /** A unit and all units inside it, in the order of the text. */

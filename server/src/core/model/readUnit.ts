@@ -1,6 +1,6 @@
 import { parseConditionText } from '../builds/condition';
 import type { MapNode, Node, Pair, ScalarNode } from '../syntax/node';
-import { type Facts, noFacts, type Unit } from './facts';
+import { FactCollector, type Unit } from './facts';
 import { UNIT_SHAPES } from './generated/shapes';
 import { instructionDef } from './instructionDef';
 import { readCondition, readCount, readDate, readProse, readQuantityScalar, readRef, readSigned } from './readValues';
@@ -9,26 +9,23 @@ import { camel } from './typeNames';
 import { validateUnit } from './validateUnit';
 import type { BuildCase, ByBuild, CountedRef, Declared, Entry } from './values';
 
-const remembered = new WeakMap<Node, Map<string, Unit>>();
-
 /**
  * Reads a node by the shape of a definition: everything that has the right kind, with its source range, and problems
  * for the rest. Nothing is thrown. A node that was read before is not read again.
  */
 export function readUnit(node: Node, def: string): Unit {
-  const known = remembered.get(node)?.get(def);
-  if (known !== undefined) return known;
+  const known = node.remembered as Unit | undefined;
+  if (known?.def === def) return known;
   const shape = UNIT_SHAPES[def];
   if (shape === undefined) throw new Error(`No unit ${def}`);
   const unit = new UnitReader(shape).read(node);
-  const units = remembered.get(node) ?? new Map<string, Unit>();
-  remembered.set(node, units.set(def, unit));
+  node.remembered = unit;
   return unit;
 }
 
 class UnitReader {
   readonly #shape: UnitShape;
-  readonly #facts: Facts = noFacts();
+  readonly #facts = new FactCollector();
   readonly #children: Unit[] = [];
 
   constructor(shape: UnitShape) {
@@ -36,11 +33,13 @@ class UnitReader {
   }
 
   read(node: Node): Unit {
-    const value = this.#object(node, this.#shape.shape.keys, this.#shape.shape.shorthand) ?? { node };
+    const value: Record<string, unknown> = this.#object(node, this.#shape.shape.keys, this.#shape.shape.shorthand) ?? {
+      node,
+    };
     const verb = this.#shape.verb;
-    const withVerb = verb === undefined ? value : { ...value, verb, verbKey: verbKeyOf(node, verb) };
+    if (verb !== undefined) Object.assign(value, { verb, verbKey: verbKeyOf(node, verb) });
     const problems = validateUnit(node, this.#shape);
-    return { def: this.#shape.def, node, value: withVerb, facts: this.#facts, problems, children: this.#children };
+    return { def: this.#shape.def, node, value, facts: this.#facts, problems, children: this.#children };
   }
 
   #object(node: Node, keys: Keys, shorthand: string | undefined): Record<string, unknown> | undefined {
@@ -109,13 +108,13 @@ class UnitReader {
 
   #prose(node: Node, key: string): unknown {
     const prose = readProse(node);
-    if (prose !== undefined) this.#facts.prose.push({ key, prose });
+    if (prose !== undefined) this.#facts.add('prose', { key, prose });
     return prose;
   }
 
   #condition(node: Node, key: string): unknown {
     const condition = readCondition(node);
-    this.#facts.conditions.push({ key, condition });
+    this.#facts.add('conditions', { key, condition });
     return condition;
   }
 
@@ -156,7 +155,7 @@ class UnitReader {
 
   #ref(node: ScalarNode, shape: ScalarShape & { is: 'ref' }, key: string): unknown {
     const ref = readRef(node, shape.kind, shape.listing ?? false);
-    this.#facts.refs.push({ key, ref });
+    this.#facts.add('refs', { key, ref });
     return ref;
   }
 
@@ -164,7 +163,7 @@ class UnitReader {
   #refOrProse(node: Node, shape: ScalarShape, key: string): unknown {
     if (shape.is === 'ref-or-prose' && node.kind === 'scalar' && /^[a-z][a-z0-9-]*$/.test(node.text)) {
       const ref = readRef(node, shape.kind);
-      this.#facts.refs.push({ key, ref });
+      this.#facts.add('refs', { key, ref });
       return { is: 'ref', ref };
     }
     const prose = this.#prose(node, key);
@@ -173,26 +172,26 @@ class UnitReader {
 
   #signed(node: ScalarNode, shape: ScalarShape & { is: 'signed' }, key: string): unknown {
     const signed = readSigned(node, shape.kind);
-    if ('id' in signed.term) this.#facts.refs.push({ key, ref: signed.term });
-    else this.#facts.quantities.push({ key, value: signed.term });
+    if ('id' in signed.term) this.#facts.add('refs', { key, ref: signed.term });
+    else this.#facts.add('quantities', { key, value: signed.term });
     return signed;
   }
 
   #quantity(node: ScalarNode, shape: ScalarShape & { is: 'quantity' }, key: string): unknown {
     const value = readQuantityScalar(node, shape);
-    this.#facts.quantities.push({ key, value });
+    this.#facts.add('quantities', { key, value });
     return value;
   }
 
   #path(node: ScalarNode, to: string): unknown {
     const path = { node, path: node.text, to };
-    this.#facts.paths.push(path);
+    this.#facts.add('paths', path);
     return path;
   }
 
   #declare(node: ScalarNode, kind: Declared['kind']): Declared {
     const declared = { node, kind, id: node.text };
-    this.#facts.declared.push(declared);
+    this.#facts.add('declared', declared);
     return declared;
   }
 
@@ -201,7 +200,7 @@ class UnitReader {
     if (node.kind !== 'map') return undefined;
     const cases = node.pairs.flatMap((pair) => this.#case(pair, scalar, key) ?? []);
     const byBuild: ByBuild<unknown> = { is: 'cases', node, cases };
-    this.#facts.byBuilds.push({ key, byBuild });
+    this.#facts.add('byBuilds', { key, byBuild });
     return byBuild;
   }
 

@@ -56,7 +56,7 @@ class RootComposer {
         items.push(mapOf(pairs, this.items[first] ?? header));
       } else if (piece.kind === 'leaf') items.push(...this.#listItems(piece));
     }
-    return { ...wholeOf(header), kind: 'list', flow: false, items };
+    return { ...wholeOf(header), kind: 'list', remembered: undefined, flow: false, items };
   }
 
   #listItems(piece: Piece & { kind: 'leaf' }): readonly Node[] {
@@ -90,7 +90,7 @@ function pairsIn(node: Node | undefined): readonly Pair[] {
 }
 
 function mapOf(pairs: readonly Pair[], header: Item): MapNode {
-  return { ...wholeOf(header), kind: 'map', flow: false, pairs };
+  return { ...wholeOf(header), kind: 'map', remembered: undefined, flow: false, pairs };
 }
 
 /** What is put together from several items is shown at the first line of the first of them. */

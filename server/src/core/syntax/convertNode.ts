@@ -26,9 +26,18 @@ export function convertNode(item: ItemInMaking, node: unknown): Node | undefined
   reportProperties(item, node, range);
   if (isSeq(node)) {
     const items = node.items.map((entry) => convertNode(item, entry) ?? emptyScalar(range));
-    return { kind: 'list', item, from, to, flow: node.flow === true, items };
+    return { kind: 'list', item, from, to, remembered: undefined, flow: node.flow === true, items };
   }
-  if (isMap(node)) return { kind: 'map', item, from, to, flow: node.flow === true, pairs: convertPairs(item, node) };
+  if (isMap(node))
+    return {
+      kind: 'map',
+      item,
+      from,
+      to,
+      flow: node.flow === true,
+      pairs: convertPairs(item, node),
+      remembered: undefined,
+    };
   return undefined;
 }
 
@@ -36,7 +45,7 @@ function convertScalar(item: ItemInMaking, node: Scalar): ScalarNode | undefined
   const { from, to } = rangeOf(item, node.range);
   const style = STYLES[node.type ?? 'PLAIN'] ?? 'plain';
   const text = typeof node.value === 'string' ? node.value : (node.source ?? '');
-  const scalar: ScalarNode = { kind: 'scalar', item, from, to, style, text };
+  const scalar: ScalarNode = { kind: 'scalar', item, from, to, remembered: undefined, style, text };
   if (node.anchor !== undefined || node.tag !== undefined) reportProperties(item, node, scalar);
   return style === 'plain' && text === '' ? undefined : scalar;
 }
@@ -89,7 +98,15 @@ function notPlain(item: ItemInMaking, range: ItemRange, what: NotPlain): void {
 }
 
 function emptyScalar(range: ItemRange): ScalarNode {
-  return { kind: 'scalar', item: range.item, from: range.from, to: range.from, style: 'plain', text: '' };
+  return {
+    kind: 'scalar',
+    item: range.item,
+    from: range.from,
+    to: range.from,
+    remembered: undefined,
+    style: 'plain',
+    text: '',
+  };
 }
 
 function rangeOf(item: ItemInMaking, range: readonly number[] | null | undefined): ItemRange {

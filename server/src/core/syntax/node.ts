@@ -20,20 +20,28 @@ export interface ItemRange {
 
 export type ScalarStyle = 'plain' | 'single' | 'double' | 'literal' | 'folded';
 
+/**
+ * What later layers remember of a node. It is a field of the node and not a weak map beside it, since a weak map with an
+ * entry for every instruction of every document costs the garbage collector more than reading the document.
+ */
+export interface Remembering {
+  remembered: unknown;
+}
+
 /** A scalar; `text` is its source text as a string, whatever it looks like. */
-export interface ScalarNode extends ItemRange {
+export interface ScalarNode extends ItemRange, Remembering {
   readonly kind: 'scalar';
   readonly style: ScalarStyle;
   readonly text: string;
 }
 
-export interface ListNode extends ItemRange {
+export interface ListNode extends ItemRange, Remembering {
   readonly kind: 'list';
   readonly flow: boolean;
   readonly items: readonly Node[];
 }
 
-export interface MapNode extends ItemRange {
+export interface MapNode extends ItemRange, Remembering {
   readonly kind: 'map';
   readonly flow: boolean;
   readonly pairs: readonly Pair[];
