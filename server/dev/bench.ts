@@ -7,7 +7,9 @@ import { manyProcedures, oneProcedure } from './bench/procedures';
  * on a busy machine the ratios say more than the milliseconds.
  */
 async function main(): Promise<void> {
-  console.log('CPU milliseconds are medians; "bare" is parseDocument with a LineCounter of the yaml package on the same text.\n');
+  console.log(
+    'CPU milliseconds are medians; "bare" is parseDocument with a LineCounter of the yaml package on the same text.\n',
+  );
   await oneProcedure();
   await manyProcedures(Number(process.argv[2] ?? 1000));
   await keystrokes();

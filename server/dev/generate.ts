@@ -1,6 +1,7 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { loadSchemas } from './generate/loadSchemas';
+import { ruleDocs } from './generate/ruleDocs';
 import { shapesSource } from './generate/shapes';
 import { typesSource } from './generate/types';
 import { validatorsSource } from './generate/validators';
@@ -17,6 +18,7 @@ function main(): void {
     [`${FOLDER}/shapes.ts`]: shapesSource(schemas),
     [`${FOLDER}/types.ts`]: typesSource(schemas),
     ...validatorsSource(schemas, FOLDER),
+    'server/docs/rules.md': ruleDocs(),
   };
   const stale = Object.entries(files).filter(
     ([path, text]) => !existsSync(path) || readFileSync(path, 'utf8') !== text,

@@ -12,8 +12,17 @@ export function coldCheck(): void {
     return Number(/CPU (\d+)/.exec(stderr)?.[1] ?? Number.NaN) / 1e6;
   });
   const empty = Array.from({ length: 7 }, () => {
-    const { stderr } = spawnSync(process.execPath, ['-e', "process.on('exit', () => { const used = process.cpuUsage(); process.stderr.write('CPU ' + (used.user + used.system)); })"], { encoding: 'utf8' });
+    const { stderr } = spawnSync(
+      process.execPath,
+      [
+        '-e',
+        "process.on('exit', () => { const used = process.cpuUsage(); process.stderr.write('CPU ' + (used.user + used.system)); })",
+      ],
+      { encoding: 'utf8' },
+    );
     return Number(/CPU (\d+)/.exec(stderr)?.[1] ?? Number.NaN) / 1e6;
   });
-  console.log(`${'cold check of one file, whole process'.padEnd(52)} ${median(times).toFixed(2).padStart(9)} s    Node alone ${median(empty).toFixed(2)} s`);
+  console.log(
+    `${'cold check of one file, whole process'.padEnd(52)} ${median(times).toFixed(2).padStart(9)} s    Node alone ${median(empty).toFixed(2)} s`,
+  );
 }

@@ -9,8 +9,15 @@ interface Keystroke {
 
 /** What a writer does in the middle of a long procedure. */
 const KEYSTROKES: readonly Keystroke[] = [
-  { name: 'typing inside a value', edit: (text, round) => insertAt(text, afterTitle(text), 'x'.repeat((round % 7) + 1)) },
-  { name: 'adding a line', edit: (text, round) => insertAt(text, lineEnd(text, afterTitle(text)), `${newline(text)}        note: remark ${round}`) },
+  {
+    name: 'typing inside a value',
+    edit: (text, round) => insertAt(text, afterTitle(text), 'x'.repeat((round % 7) + 1)),
+  },
+  {
+    name: 'adding a line',
+    edit: (text, round) =>
+      insertAt(text, lineEnd(text, afterTitle(text)), `${newline(text)}        note: remark ${round}`),
+  },
   { name: 'deleting a step', edit: (text, round) => withoutStep(text, 140 + (round % 5)) },
 ];
 

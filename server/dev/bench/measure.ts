@@ -17,5 +17,7 @@ export function median(values: readonly number[]): number {
 }
 
 export function line(what: string, ms: number, bare: number): void {
-  console.log(`${what.padEnd(52)} ${ms.toFixed(2).padStart(9)} ms   bare ${bare.toFixed(2).padStart(8)} ms   ratio ${(ms / bare).toFixed(2)}`);
+  console.log(
+    `${what.padEnd(52)} ${ms.toFixed(2).padStart(9)} ms   bare ${bare.toFixed(2).padStart(8)} ms   ratio ${(ms / bare).toFixed(2)}`,
+  );
 }

@@ -18,7 +18,9 @@ export function procedureOf(steps: number): string {
   const chunks = text.split(/(?=^ {6}- step: )/m);
   const head = chunks[0] ?? '';
   const bodies = chunks.slice(1).map((chunk) => chunk.split(/^(?! {6})\S?|^ {2}- phase:/m)[0] ?? chunk);
-  const body = Array.from({ length: steps }, (_, i) => (bodies[i % bodies.length] ?? '').replace(/- step: (\S+)/, `- step: $1-n${i}`));
+  const body = Array.from({ length: steps }, (_, i) =>
+    (bodies[i % bodies.length] ?? '').replace(/- step: (\S+)/, `- step: $1-n${i}`),
+  );
   return head + body.join('');
 }
 
@@ -40,7 +42,11 @@ export async function oneProcedure(): Promise<void> {
     const document = readDocument(SAMPLE_URI, 'procedure', text, new ReadingMemo());
     checkDocument(workspace.snapshot, document, { today: TODAY });
   };
-  line(`check one procedure of 60 steps (${(text.length / 1000).toFixed(0)} kB)`, cpuMs(check), cpuMs(() => bareParse(text)));
+  line(
+    `check one procedure of 60 steps (${(text.length / 1000).toFixed(0)} kB)`,
+    cpuMs(check),
+    cpuMs(() => bareParse(text)),
+  );
 }
 
 /** Different texts, so that nothing is remembered from one to the next. */
@@ -54,7 +60,9 @@ export async function manyProcedures(count: number): Promise<void> {
     checkDocument(workspace.snapshot, document, { today: TODAY });
   });
   line(`check ${count} procedures of 60 steps`, checked, bare);
-  console.log(`${'memory after them'.padEnd(52)} ${(process.memoryUsage().rss / 1e6).toFixed(0).padStart(9)} MB resident`);
+  console.log(
+    `${'memory after them'.padEnd(52)} ${(process.memoryUsage().rss / 1e6).toFixed(0).padStart(9)} MB resident`,
+  );
 }
 
 function totalMs(texts: readonly string[], call: (text: string) => void): number {
