@@ -15,6 +15,8 @@ export interface CheckedDocument {
   readonly text: string;
   readonly lines: LineIndex;
   readonly result: CheckResult;
+  /** Lines of another document that a finding points to; undefined where it is not one of ours. */
+  linesOf(uri: string): LineIndex | undefined;
 }
 
 /** Checks documents one after another; a procedure is forgotten once it is checked, what many link to is kept. */
@@ -28,7 +30,12 @@ export async function* checkPaths(found: FoundDocuments, today: string): AsyncGe
     const document = workspace.snapshot.document(uri);
     if (document === undefined) throw new CommandProblem(`Cannot read ${path}: it is larger than 8 MB`);
     const result = checkDocument(workspace.snapshot, document, { today });
-    yield { path, uri, text: document.text, lines: new LineIndex(document.text), result };
+    const { snapshot } = workspace;
+    const linesOf = (other: string): LineIndex | undefined => {
+      const text = snapshot.document(other)?.text;
+      return text === undefined ? undefined : new LineIndex(text);
+    };
+    yield { path, uri, text: document.text, lines: new LineIndex(document.text), result, linesOf };
     if (documentKindOf(uri) === 'procedure') workspace.forget(uri);
   }
 }

@@ -49,8 +49,10 @@ function width(text: string): number {
 }
 
 function relatedPlace(document: CheckedDocument, related: Finding['related'][number]): string {
-  if (related.uri !== document.uri) return `${shown(pathOfUri(related.uri))}:`;
-  return `line ${document.lines.position(related.span.start).line + 1}:`;
+  const here = related.uri === document.uri;
+  const lines = here ? document.lines : document.linesOf(related.uri);
+  const line = lines === undefined ? '' : `:${lines.position(related.span.start).line + 1}`;
+  return here ? `line ${line.slice(1)}:` : `${shown(pathOfUri(related.uri))}${line}:`;
 }
 
 /** A path as short as it can be said from where the command runs. */
