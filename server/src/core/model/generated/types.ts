@@ -894,6 +894,8 @@ export interface CleanInstruction {
   readonly verbKey: ScalarNode;
   /** Parts to clean. */
   readonly clean?: readonly Ref[];
+  /** Where on the part, where not all of it: thread, bore, groove. */
+  readonly at?: Prose;
   /** How it is cleaned. */
   readonly by?: Choice<'wash' | 'ultrasonic' | 'brush' | 'wire-brush' | 'wipe' | 'blast' | 'caustic' | 'solvent' | 'steam' | 'compressed-air'>;
   /** Tools it is done with. */
@@ -1178,6 +1180,8 @@ export interface MarkInstruction {
   readonly verbKey: ScalarNode;
   /** Parts to mark. */
   readonly mark?: readonly Ref[];
+  /** How the mark is made; cleaning takes off paint. */
+  readonly by?: Choice<'scribe' | 'punch' | 'paint' | 'etch'>;
   /** Parts that the mark runs across to. */
   readonly across?: readonly Ref[];
   /** Tools it is done with. */

@@ -4449,7 +4449,7 @@ return errors === 0;
 validate119.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
 export const procedure = validate122;
-const schema41 = {"$schema":"https://json-schema.org/draft/2020-12/schema","title":"Witnessmark procedure","description":"A rebuild procedure: phases and steps for the builds that it covers.","type":"object","additionalProperties":false,"required":["witnessmark","procedure","title","revision","family","phases"],"properties":{"witnessmark":{"description":"Version of the document format. Always 1.","type":"string","pattern":"^1$"},"procedure":{"description":"Number of the procedure.","type":"string"},"title":{"description":"Title of the procedure.","$ref":"common.schema.json#/$defs/prose"},"revision":{"description":"Revision, by letter or number.","type":"string"},"status":{"description":"Where it stands in its life.","type":"string","enum":["draft","released","withdrawn"]},"family":{"description":"Path of the family document, relative to this one.","type":"string","x-path":"family"},"kit":{"description":"Path of the kit bill, or a list of them.","type":["string","array"],"x-path":"kit","items":{"type":"string"}},"stores":{"description":"Path of the stores document, or a list of them.","type":["string","array"],"x-path":"stores","items":{"type":"string"}},"covers":{"description":"The units it covers.","type":"object","properties":{"variants":{"description":"Variants that it covers; all where none is named.","type":["string","array"],"x-ref":"variant","items":{"type":"string"},"minItems":1},"options":{"description":"Options that a unit may arrive with; none where the list is absent. A procedure without `covers` covers the whole family.","type":["string","array"],"x-ref":"option","items":{"type":"string"}}},"required":[],"additionalProperties":false},"adds":{"description":"Options that may be fitted by this procedure.","type":["string","array"],"x-ref":"option","items":{"type":"string"}},"starts":{"description":"How the unit is at the start: assembled, parts, or an assembly of the family.","type":"string","x-ref":"assembly","x-words":["assembled","parts"]},"ends":{"description":"How the unit is at the end: assembled, parts, or an assembly of the family.","type":"string","x-ref":"assembly","x-words":["assembled","parts"]},"prepared-by":{"description":"Who prepared it.","type":"string"},"checked-by":{"description":"Who checked it.","type":"string"},"approved-by":{"description":"Who approved it.","type":"string"},"revisions":{"description":"What changed, newest first.","type":"array","items":{}},"tools":{"description":"Tools the fitter lays out before starting.","type":["string","array"],"x-ref":"tool","x-listing":true,"items":{"type":"string"}},"consumables":{"description":"Consumables the fitter lays out before starting.","type":["string","array"],"x-ref":"consumable","x-listing":true,"items":{"type":"string"}},"protective-equipment":{"description":"What the fitter wears.","$ref":"common.schema.json#/$defs/prose-list"},"readings":{"description":"Values that are read and used later in this procedure.","type":"object","x-id":"reading","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"figures":{"description":"Figures by id.","type":"object","x-id":"figure","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"before-you-start":{"description":"What must be known before the first step.","type":"array","items":{}},"phases":{"description":"The phases in their order.","type":"array","items":{}},"concessions":{"description":"Findings that are let stand, each at one step.","type":"array","items":{}},"at-installation":{"description":"What whoever installs the unit must do.","$ref":"common.schema.json#/$defs/prose-list"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"$defs":{"revision":{"description":"A revision of the procedure.","type":"object","properties":{"revision":{"description":"The revision.","type":"string"},"date":{"description":"Day of the revision.","type":"string","pattern":"^\\d{4}-\\d{2}-\\d{2}$","x-date":true},"what":{"description":"What changed.","$ref":"common.schema.json#/$defs/prose"},"by":{"description":"Who changed it.","type":"string"}},"required":["revision","what"],"additionalProperties":false,"x-own":true},"notice-line":{"description":"A text, or a warning, caution or notice.","type":["string","object"],"x-shorthand":"say","x-own":true,"properties":{"say":{"description":"A plain text.","$ref":"common.schema.json#/$defs/prose"},"warning":{"description":"What could kill or seriously injure if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"caution":{"description":"What could injure slightly or moderately if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"notice":{"description":"What could damage parts or equipment; not about injury. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"figure":{"description":"A figure that shows it.","type":"string","x-ref":"figure"},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"additionalProperties":false},"phase":{"description":"A phase of the work.","type":"object","properties":{"phase":{"description":"Name of the phase.","$ref":"common.schema.json#/$defs/prose"},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"warning":{"description":"What could kill or seriously injure if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"caution":{"description":"What could injure slightly or moderately if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"notice":{"description":"What could damage parts or equipment; not about injury. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"},"steps":{"description":"The steps in their order.","type":"array","items":{}}},"required":["phase","steps"],"additionalProperties":false,"x-own":true},"step":{"description":"A step.","type":"object","properties":{"step":{"description":"Id of the step.","type":"string","x-declares":"step"},"title":{"description":"What is done, in a few words.","$ref":"common.schema.json#/$defs/prose"},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"sign":{"description":"Who must sign before the work goes on.","type":"string","enum":["fitter","inspector","supervisor","customer"]},"people":{"description":"How many people it takes.","type":"string","pattern":"^[1-9]\\d*$"},"optional":{"description":"The step may be left out.","type":"string","pattern":"^(true|false)$"},"figure":{"description":"A figure that shows it.","type":["string","array"],"x-ref":"figure","items":{"type":"string"},"minItems":1},"warning":{"description":"What could kill or seriously injure if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"caution":{"description":"What could injure slightly or moderately if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"notice":{"description":"What could damage parts or equipment; not about injury. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"},"do":{"description":"The instructions in their order.","type":"array","items":{}}},"required":["step","title","do"],"additionalProperties":false,"x-own":true},"tool-use":{"description":"A tool, or a tool and how many of it.","type":["string","object"],"properties":{"tool":{"description":"The tool.","type":"string","x-ref":"tool"},"count":{"description":"How many of it.","type":"string","pattern":"^[1-9]\\d*$"}},"required":["tool"],"additionalProperties":false},"hold":{"description":"Where it is held, and with what.","type":["string","object"],"x-shorthand":"at","properties":{"at":{"description":"Where it is held.","$ref":"common.schema.json#/$defs/prose"},"with":{"description":"Tools it is done with.","type":["string","array","object"],"x-ref":"tool","x-shorthand":"tool","items":{"$ref":"#/$defs/tool-use"},"properties":{"tool":{"description":"The tool.","type":"string","x-ref":"tool"},"count":{"description":"How many of it.","type":"string","pattern":"^[1-9]\\d*$"}},"required":["tool"],"additionalProperties":false}},"required":["at"],"additionalProperties":false},"if-not":{"description":"What to do when it is not as it should be.","type":"object","properties":{"replace":{"description":"Parts to renew.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"reject":{"description":"The unit or part is rejected; stop and ask.","type":"string","pattern":"^(true|false)$"},"go-to":{"description":"An earlier step to go back to.","type":"string","x-ref":"step"},"at-most":{"description":"How many times.","type":"string","pattern":"^[1-9]\\d*$"},"then":{"description":"What to do when it is still not right.","$ref":"common.schema.json#/$defs/prose"},"do":{"description":"Further instructions.","type":"array","items":{}},"say":{"description":"What to do, in words.","$ref":"common.schema.json#/$defs/prose"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":[],"additionalProperties":false},"instruction":{},"instruction-keys":{"description":"Keys that every instruction may have.","type":"object","properties":{"with":{"description":"Tools it is done with.","type":["string","array","object"],"x-ref":"tool","x-shorthand":"tool","items":{"$ref":"#/$defs/tool-use"},"properties":{"tool":{"description":"The tool.","type":"string","x-ref":"tool"},"count":{"description":"How many of it.","type":"string","pattern":"^[1-9]\\d*$"}},"required":["tool"],"additionalProperties":false},"using":{"description":"Consumables it is done with.","type":["string","array"],"x-ref":"consumable","items":{"type":"string"},"minItems":1},"say":{"description":"Own wording, printed instead of the written sentence.","$ref":"common.schema.json#/$defs/prose"},"warning":{"description":"What could kill or seriously injure if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"caution":{"description":"What could injure slightly or moderately if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"notice":{"description":"What could damage parts or equipment; not about injury. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"figure":{"description":"A figure that shows it.","type":["string","array"],"x-ref":"figure","items":{"type":"string"},"minItems":1},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}}},"sentence":{"description":"An instruction in words alone.","type":"object","x-own":true,"x-verb":"say","x-shorthand":"say","allOf":[{"$ref":"#/$defs/instruction-keys"}],"required":["say"],"unevaluatedProperties":false},"verb-loosen":{"description":"Loosen a fastener without taking it off.","type":"object","x-own":true,"x-verb":"loosen","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"loosen":{"description":"Fasteners to loosen.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"hold":{"description":"What is counter-held, and with what.","$ref":"#/$defs/hold"}},"required":["loosen"],"unevaluatedProperties":false},"verb-remove":{"description":"Take a part off.","type":"object","x-own":true,"x-verb":"remove","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"remove":{"description":"Parts to take off.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"hold":{"description":"What is counter-held, and with what.","$ref":"#/$defs/hold"},"count":{"description":"How many pieces, where not all.","type":"string","pattern":"^[1-9]\\d*$"}},"required":["remove"],"unevaluatedProperties":false},"verb-install":{"description":"Fit a part.","type":"object","x-own":true,"x-verb":"install","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"install":{"description":"Parts to fit.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"count":{"description":"How many pieces, where not all.","type":"string","pattern":"^[1-9]\\d*$"},"place":{"description":"The part it is fitted to, where there are several.","type":"string","x-ref":"part"},"orient":{"description":"How it faces.","$ref":"common.schema.json#/$defs/prose"},"locate":{"description":"What it locates on.","$ref":"common.schema.json#/$defs/prose"},"trial":{"description":"A trial fit: it comes off again.","type":"string","pattern":"^(true|false)$"}},"required":["install"],"unevaluatedProperties":false},"verb-seat":{"description":"Seat a ring that was only released.","type":"object","x-own":true,"x-verb":"seat","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"seat":{"description":"Rings to seat.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1}},"required":["seat"],"unevaluatedProperties":false},"verb-tighten":{"description":"Tighten a fastener.","type":"object","x-own":true,"x-verb":"tighten","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"tighten":{"description":"Fasteners to tighten.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"torque":{"description":"Torque with unit and tolerance.","type":["string","object"],"x-quantity":"torque","x-by-build":true,"additionalProperties":{"type":"string"}},"angle":{"description":"Angle turned after the torque.","type":["string","object"],"x-quantity":"angle","x-by-build":true,"additionalProperties":{"type":"string"}},"passes":{"description":"Torque of each pass; the last is the final one.","type":"array","x-quantity":"torque","items":{"type":"string"}},"in-order":{"description":"Order of the pieces.","type":["string","array"],"items":{"type":"string"}},"plus":{"description":"A reading that is added to the torque, such as the prevailing torque.","type":"string","x-ref":"reading"},"count":{"description":"How many pieces, where not all.","type":"string","pattern":"^[1-9]\\d*$"},"hold":{"description":"What is counter-held, and with what.","$ref":"#/$defs/hold"}},"required":["tighten"],"unevaluatedProperties":false},"verb-apply":{"description":"Put a consumable on.","type":"object","x-own":true,"x-verb":"apply","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"apply":{"description":"What is applied.","type":["string","array"],"x-ref":"consumable","items":{"type":"string"},"minItems":1},"to":{"description":"Parts it is applied to.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"at":{"description":"Where on the part: thread, face, bore.","$ref":"common.schema.json#/$defs/prose"},"amount":{"description":"How much of it.","$ref":"common.schema.json#/$defs/prose"}},"required":["apply"],"unevaluatedProperties":false},"verb-clean":{"description":"Clean a part.","type":"object","x-own":true,"x-verb":"clean","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"clean":{"description":"Parts to clean.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"by":{"description":"How it is cleaned.","type":"string","enum":["wash","ultrasonic","brush","wire-brush","wipe","blast","caustic","solvent","steam","compressed-air"]}},"required":["clean"],"unevaluatedProperties":false},"verb-identify":{"description":"Find out what only the bench can tell.","type":"object","x-own":true,"x-verb":"identify","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"identify":{"description":"What is found out.","type":"string","x-ref":"outcome"}},"required":["identify"],"unevaluatedProperties":false},"verb-inspect":{"description":"Look a part over.","type":"object","x-own":true,"x-verb":"inspect","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"inspect":{"description":"Parts to inspect.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"look-for":{"description":"What to look for.","$ref":"common.schema.json#/$defs/prose-list"},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["inspect"],"unevaluatedProperties":false},"verb-measure":{"description":"Measure something against its limit.","type":"object","x-own":true,"x-verb":"measure","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"measure":{"description":"What is measured.","type":"string","x-ref":"limit-or-reading"},"accept":{"description":"What is acceptable; `record-only` where the value is only written down.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"places":{"description":"Where it is measured: a number of places or their names.","type":["string","array"],"items":{"type":"string"},"pattern":"^[1-9]\\d*$"},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["measure"],"unevaluatedProperties":false},"verb-calculate":{"description":"Work a value out of readings.","type":"object","x-own":true,"x-verb":"calculate","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"calculate":{"description":"What is worked out.","type":"string","x-ref":"limit-or-reading"},"from":{"description":"Signed readings and quantities, for example [+bore-read, -journal-read].","type":["string","array"],"x-ref":"limit-or-reading","x-signed":true,"items":{"type":"string"}},"accept":{"description":"What is acceptable; `record-only` where the value is only written down.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["calculate"],"unevaluatedProperties":false},"verb-choose":{"description":"Choose the size of a part.","type":"object","x-own":true,"x-verb":"choose","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"choose":{"description":"The part that comes in sizes.","type":"string","x-ref":"part"},"size":{"description":"Reading and signed quantities that give the size.","type":["string","array"],"x-ref":"limit-or-reading","x-signed":true,"items":{"type":"string"}}},"required":["choose"],"unevaluatedProperties":false},"verb-mark":{"description":"Mark the position of parts to each other.","type":"object","x-own":true,"x-verb":"mark","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"mark":{"description":"Parts to mark.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"across":{"description":"Parts that the mark runs across to.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1}},"required":["mark"],"unevaluatedProperties":false},"verb-align":{"description":"Bring parts back to their marks.","type":"object","x-own":true,"x-verb":"align","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"align":{"description":"Parts to align.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"to":{"description":"Parts to align it to.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1}},"required":["align"],"unevaluatedProperties":false},"verb-press":{"description":"Press a part in or on.","type":"object","x-own":true,"x-verb":"press","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"press":{"description":"Parts to press.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"force":{"description":"Force not to be exceeded.","type":"string","x-quantity":"force"},"to":{"description":"How far.","$ref":"common.schema.json#/$defs/prose"},"place":{"description":"The part it is pressed into or onto, where there are several.","type":"string","x-ref":"part"},"orient":{"description":"How it faces.","$ref":"common.schema.json#/$defs/prose"},"locate":{"description":"What it locates on.","$ref":"common.schema.json#/$defs/prose"}},"required":["press"],"unevaluatedProperties":false},"verb-heat":{"description":"Heat a part.","type":"object","x-own":true,"x-verb":"heat","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"heat":{"description":"Parts to heat.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"until":{"description":"Temperature to reach.","type":"string","x-quantity":"temperature"}},"required":["heat"],"unevaluatedProperties":false},"verb-cool":{"description":"Cool a part.","type":"object","x-own":true,"x-verb":"cool","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"cool":{"description":"Parts to cool.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"until":{"description":"Temperature to reach.","type":"string","x-quantity":"temperature"}},"required":["cool"],"unevaluatedProperties":false},"verb-balance":{"description":"Balance a group of parts.","type":"object","x-own":true,"x-verb":"balance","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"balance":{"description":"The group.","type":"string","x-ref":"balance-group"},"grade":{"description":"Balance grade, where it is not the family's.","type":"string"},"accept":{"description":"What is acceptable; `record-only` where the value is only written down.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["balance"],"unevaluatedProperties":false},"verb-adjust":{"description":"Set an adjustment.","type":"object","x-own":true,"x-verb":"adjust","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"adjust":{"description":"Parts to adjust.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"until":{"description":"What must be reached.","$ref":"common.schema.json#/$defs/prose"},"accept":{"description":"What is acceptable; `record-only` where the value is only written down.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"back-off":{"description":"How far it is turned back then.","type":"string"},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["adjust"],"unevaluatedProperties":false},"verb-check":{"description":"Check something.","type":"object","x-own":true,"x-verb":"check","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"check":{"description":"A check of the family by id, or what must be found true.","$ref":"common.schema.json#/$defs/prose","x-ref":"check","x-ref-or-prose":true},"accept":{"description":"What is acceptable; `record-only` where the value is only written down.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["check"],"unevaluatedProperties":false},"verb-wait":{"description":"Wait.","type":"object","x-own":true,"x-verb":"wait","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"wait":{"description":"How long, or `cure`.","type":"string","x-quantity":"time"},"of":{"description":"The consumable that cures meanwhile.","type":["string","array"],"x-ref":"consumable","items":{"type":"string"},"minItems":1}},"required":["wait"],"unevaluatedProperties":false},"verb-send":{"description":"Send a part out.","type":"object","x-own":true,"x-verb":"send","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"send":{"description":"Parts to send.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"to":{"description":"Where to, and what for.","$ref":"common.schema.json#/$defs/prose"},"certificate":{"description":"The certificate that must come back.","$ref":"common.schema.json#/$defs/prose"}},"required":["send"],"unevaluatedProperties":false},"verb-receive":{"description":"Take a part in.","type":"object","x-own":true,"x-verb":"receive","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"receive":{"description":"Parts taken in.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"certificate":{"description":"The certificate that comes with it.","$ref":"common.schema.json#/$defs/prose"}},"required":["receive"],"unevaluatedProperties":false},"verb-return":{"description":"Give a part back to its owner.","type":"object","x-own":true,"x-verb":"return","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"return":{"description":"Parts given back.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"to":{"description":"To whom.","$ref":"common.schema.json#/$defs/prose"}},"required":["return"],"unevaluatedProperties":false},"verb-discard":{"description":"Scrap a part.","type":"object","x-own":true,"x-verb":"discard","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"discard":{"description":"Parts to scrap.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"to":{"description":"Where to.","$ref":"common.schema.json#/$defs/prose"}},"required":["discard"],"unevaluatedProperties":false},"verb-record":{"description":"Write something down.","type":"object","x-own":true,"x-verb":"record","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"record":{"description":"What is written down.","$ref":"common.schema.json#/$defs/prose"},"serial":{"description":"Parts whose serial number is written down.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1}},"required":["record"],"unevaluatedProperties":false},"concession":{"description":"A finding that is let stand.","type":"object","properties":{"rule":{"description":"Id of the rule.","type":"string","x-ref":"rule"},"at":{"description":"The step it is let stand at.","type":"string","x-ref":"step"},"about":{"description":"The ids that the finding is about, where the step has several.","type":["string","array"],"items":{"type":"string"}},"because":{"description":"Why it may stand.","$ref":"common.schema.json#/$defs/prose"},"by":{"description":"Who allows it.","type":"string"},"until":{"description":"Last day on which it holds.","type":"string","pattern":"^\\d{4}-\\d{2}-\\d{2}$","x-date":true}},"required":["rule","because","by","until"],"additionalProperties":false,"x-own":true},"reading":{"description":"A value that is read on the bench and used later.","type":"object","properties":{"name":{"description":"What is read, as the sheet prints it.","$ref":"common.schema.json#/$defs/prose"},"quantity":{"description":"The dimension of the value.","type":"string","enum":["torque","force","length","angle","temperature","pressure","mass","unbalance","time","rotational-speed","voltage","current","resistance","flow","ratio"]},"accept":{"description":"What is acceptable.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true},"figure":{"description":"A figure.","type":"object","properties":{"file":{"description":"Path of the SVG file, relative to this document.","type":"string","x-path":"figure"},"alt":{"description":"What the figure shows, in words, for whoever cannot see it.","$ref":"common.schema.json#/$defs/prose"},"caption":{"description":"The line printed below the figure.","$ref":"common.schema.json#/$defs/prose"}},"required":["file"],"additionalProperties":false,"x-own":true}}};
+const schema41 = {"$schema":"https://json-schema.org/draft/2020-12/schema","title":"Witnessmark procedure","description":"A rebuild procedure: phases and steps for the builds that it covers.","type":"object","additionalProperties":false,"required":["witnessmark","procedure","title","revision","family","phases"],"properties":{"witnessmark":{"description":"Version of the document format. Always 1.","type":"string","pattern":"^1$"},"procedure":{"description":"Number of the procedure.","type":"string"},"title":{"description":"Title of the procedure.","$ref":"common.schema.json#/$defs/prose"},"revision":{"description":"Revision, by letter or number.","type":"string"},"status":{"description":"Where it stands in its life.","type":"string","enum":["draft","released","withdrawn"]},"family":{"description":"Path of the family document, relative to this one.","type":"string","x-path":"family"},"kit":{"description":"Path of the kit bill, or a list of them.","type":["string","array"],"x-path":"kit","items":{"type":"string"}},"stores":{"description":"Path of the stores document, or a list of them.","type":["string","array"],"x-path":"stores","items":{"type":"string"}},"covers":{"description":"The units it covers.","type":"object","properties":{"variants":{"description":"Variants that it covers; all where none is named.","type":["string","array"],"x-ref":"variant","items":{"type":"string"},"minItems":1},"options":{"description":"Options that a unit may arrive with; none where the list is absent. A procedure without `covers` covers the whole family.","type":["string","array"],"x-ref":"option","items":{"type":"string"}}},"required":[],"additionalProperties":false},"adds":{"description":"Options that may be fitted by this procedure.","type":["string","array"],"x-ref":"option","items":{"type":"string"}},"starts":{"description":"How the unit is at the start: assembled, parts, or an assembly of the family.","type":"string","x-ref":"assembly","x-words":["assembled","parts"]},"ends":{"description":"How the unit is at the end: assembled, parts, or an assembly of the family.","type":"string","x-ref":"assembly","x-words":["assembled","parts"]},"prepared-by":{"description":"Who prepared it.","type":"string"},"checked-by":{"description":"Who checked it.","type":"string"},"approved-by":{"description":"Who approved it.","type":"string"},"revisions":{"description":"What changed, newest first.","type":"array","items":{}},"tools":{"description":"Tools the fitter lays out before starting.","type":["string","array"],"x-ref":"tool","x-listing":true,"items":{"type":"string"}},"consumables":{"description":"Consumables the fitter lays out before starting.","type":["string","array"],"x-ref":"consumable","x-listing":true,"items":{"type":"string"}},"protective-equipment":{"description":"What the fitter wears.","$ref":"common.schema.json#/$defs/prose-list"},"readings":{"description":"Values that are read and used later in this procedure.","type":"object","x-id":"reading","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"figures":{"description":"Figures by id.","type":"object","x-id":"figure","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"before-you-start":{"description":"What must be known before the first step.","type":"array","items":{}},"phases":{"description":"The phases in their order.","type":"array","items":{}},"concessions":{"description":"Findings that are let stand, each at one step.","type":"array","items":{}},"at-installation":{"description":"What whoever installs the unit must do.","$ref":"common.schema.json#/$defs/prose-list"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"$defs":{"revision":{"description":"A revision of the procedure.","type":"object","properties":{"revision":{"description":"The revision.","type":"string"},"date":{"description":"Day of the revision.","type":"string","pattern":"^\\d{4}-\\d{2}-\\d{2}$","x-date":true},"what":{"description":"What changed.","$ref":"common.schema.json#/$defs/prose"},"by":{"description":"Who changed it.","type":"string"}},"required":["revision","what"],"additionalProperties":false,"x-own":true},"notice-line":{"description":"A text, or a warning, caution or notice.","type":["string","object"],"x-shorthand":"say","x-own":true,"properties":{"say":{"description":"A plain text.","$ref":"common.schema.json#/$defs/prose"},"warning":{"description":"What could kill or seriously injure if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"caution":{"description":"What could injure slightly or moderately if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"notice":{"description":"What could damage parts or equipment; not about injury. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"figure":{"description":"A figure that shows it.","type":"string","x-ref":"figure"},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"additionalProperties":false},"phase":{"description":"A phase of the work.","type":"object","properties":{"phase":{"description":"Name of the phase.","$ref":"common.schema.json#/$defs/prose"},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"warning":{"description":"What could kill or seriously injure if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"caution":{"description":"What could injure slightly or moderately if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"notice":{"description":"What could damage parts or equipment; not about injury. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"},"steps":{"description":"The steps in their order.","type":"array","items":{}}},"required":["phase","steps"],"additionalProperties":false,"x-own":true},"step":{"description":"A step.","type":"object","properties":{"step":{"description":"Id of the step.","type":"string","x-declares":"step"},"title":{"description":"What is done, in a few words.","$ref":"common.schema.json#/$defs/prose"},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"sign":{"description":"Who must sign before the work goes on.","type":"string","enum":["fitter","inspector","supervisor","customer"]},"people":{"description":"How many people it takes.","type":"string","pattern":"^[1-9]\\d*$"},"optional":{"description":"The step may be left out.","type":"string","pattern":"^(true|false)$"},"figure":{"description":"A figure that shows it.","type":["string","array"],"x-ref":"figure","items":{"type":"string"},"minItems":1},"warning":{"description":"What could kill or seriously injure if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"caution":{"description":"What could injure slightly or moderately if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"notice":{"description":"What could damage parts or equipment; not about injury. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"},"do":{"description":"The instructions in their order.","type":"array","items":{}}},"required":["step","title","do"],"additionalProperties":false,"x-own":true},"tool-use":{"description":"A tool, or a tool and how many of it.","type":["string","object"],"properties":{"tool":{"description":"The tool.","type":"string","x-ref":"tool"},"count":{"description":"How many of it.","type":"string","pattern":"^[1-9]\\d*$"}},"required":["tool"],"additionalProperties":false},"hold":{"description":"Where it is held, and with what.","type":["string","object"],"x-shorthand":"at","properties":{"at":{"description":"Where it is held.","$ref":"common.schema.json#/$defs/prose"},"with":{"description":"Tools it is done with.","type":["string","array","object"],"x-ref":"tool","x-shorthand":"tool","items":{"$ref":"#/$defs/tool-use"},"properties":{"tool":{"description":"The tool.","type":"string","x-ref":"tool"},"count":{"description":"How many of it.","type":"string","pattern":"^[1-9]\\d*$"}},"required":["tool"],"additionalProperties":false}},"required":["at"],"additionalProperties":false},"if-not":{"description":"What to do when it is not as it should be.","type":"object","properties":{"replace":{"description":"Parts to renew.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"reject":{"description":"The unit or part is rejected; stop and ask.","type":"string","pattern":"^(true|false)$"},"go-to":{"description":"An earlier step to go back to.","type":"string","x-ref":"step"},"at-most":{"description":"How many times.","type":"string","pattern":"^[1-9]\\d*$"},"then":{"description":"What to do when it is still not right.","$ref":"common.schema.json#/$defs/prose"},"do":{"description":"Further instructions.","type":"array","items":{}},"say":{"description":"What to do, in words.","$ref":"common.schema.json#/$defs/prose"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":[],"additionalProperties":false},"instruction":{},"instruction-keys":{"description":"Keys that every instruction may have.","type":"object","properties":{"with":{"description":"Tools it is done with.","type":["string","array","object"],"x-ref":"tool","x-shorthand":"tool","items":{"$ref":"#/$defs/tool-use"},"properties":{"tool":{"description":"The tool.","type":"string","x-ref":"tool"},"count":{"description":"How many of it.","type":"string","pattern":"^[1-9]\\d*$"}},"required":["tool"],"additionalProperties":false},"using":{"description":"Consumables it is done with.","type":["string","array"],"x-ref":"consumable","items":{"type":"string"},"minItems":1},"say":{"description":"Own wording, printed instead of the written sentence.","$ref":"common.schema.json#/$defs/prose"},"warning":{"description":"What could kill or seriously injure if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"caution":{"description":"What could injure slightly or moderately if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"notice":{"description":"What could damage parts or equipment; not about injury. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"figure":{"description":"A figure that shows it.","type":["string","array"],"x-ref":"figure","items":{"type":"string"},"minItems":1},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}}},"sentence":{"description":"An instruction in words alone.","type":"object","x-own":true,"x-verb":"say","x-shorthand":"say","allOf":[{"$ref":"#/$defs/instruction-keys"}],"required":["say"],"unevaluatedProperties":false},"verb-loosen":{"description":"Loosen a fastener without taking it off.","type":"object","x-own":true,"x-verb":"loosen","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"loosen":{"description":"Fasteners to loosen.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"hold":{"description":"What is counter-held, and with what.","$ref":"#/$defs/hold"}},"required":["loosen"],"unevaluatedProperties":false},"verb-remove":{"description":"Take a part off.","type":"object","x-own":true,"x-verb":"remove","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"remove":{"description":"Parts to take off.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"hold":{"description":"What is counter-held, and with what.","$ref":"#/$defs/hold"},"count":{"description":"How many pieces, where not all.","type":"string","pattern":"^[1-9]\\d*$"}},"required":["remove"],"unevaluatedProperties":false},"verb-install":{"description":"Fit a part.","type":"object","x-own":true,"x-verb":"install","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"install":{"description":"Parts to fit.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"count":{"description":"How many pieces, where not all.","type":"string","pattern":"^[1-9]\\d*$"},"place":{"description":"The part it is fitted to, where there are several.","type":"string","x-ref":"part"},"orient":{"description":"How it faces.","$ref":"common.schema.json#/$defs/prose"},"locate":{"description":"What it locates on.","$ref":"common.schema.json#/$defs/prose"},"trial":{"description":"A trial fit: it comes off again.","type":"string","pattern":"^(true|false)$"}},"required":["install"],"unevaluatedProperties":false},"verb-seat":{"description":"Seat a ring that was only released.","type":"object","x-own":true,"x-verb":"seat","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"seat":{"description":"Rings to seat.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1}},"required":["seat"],"unevaluatedProperties":false},"verb-tighten":{"description":"Tighten a fastener.","type":"object","x-own":true,"x-verb":"tighten","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"tighten":{"description":"Fasteners to tighten.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"torque":{"description":"Torque with unit and tolerance.","type":["string","object"],"x-quantity":"torque","x-by-build":true,"additionalProperties":{"type":"string"}},"angle":{"description":"Angle turned after the torque.","type":["string","object"],"x-quantity":"angle","x-by-build":true,"additionalProperties":{"type":"string"}},"passes":{"description":"Torque of each pass; the last is the final one.","type":"array","x-quantity":"torque","items":{"type":"string"}},"in-order":{"description":"Order of the pieces.","type":["string","array"],"items":{"type":"string"}},"plus":{"description":"A reading that is added to the torque, such as the prevailing torque.","type":"string","x-ref":"reading"},"count":{"description":"How many pieces, where not all.","type":"string","pattern":"^[1-9]\\d*$"},"hold":{"description":"What is counter-held, and with what.","$ref":"#/$defs/hold"}},"required":["tighten"],"unevaluatedProperties":false},"verb-apply":{"description":"Put a consumable on.","type":"object","x-own":true,"x-verb":"apply","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"apply":{"description":"What is applied.","type":["string","array"],"x-ref":"consumable","items":{"type":"string"},"minItems":1},"to":{"description":"Parts it is applied to.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"at":{"description":"Where on the part: thread, face, bore.","$ref":"common.schema.json#/$defs/prose"},"amount":{"description":"How much of it.","$ref":"common.schema.json#/$defs/prose"}},"required":["apply"],"unevaluatedProperties":false},"verb-clean":{"description":"Clean a part.","type":"object","x-own":true,"x-verb":"clean","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"clean":{"description":"Parts to clean.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"at":{"description":"Where on the part, where not all of it: thread, bore, groove.","$ref":"common.schema.json#/$defs/prose"},"by":{"description":"How it is cleaned.","type":"string","enum":["wash","ultrasonic","brush","wire-brush","wipe","blast","caustic","solvent","steam","compressed-air"]}},"required":["clean"],"unevaluatedProperties":false},"verb-identify":{"description":"Find out what only the bench can tell.","type":"object","x-own":true,"x-verb":"identify","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"identify":{"description":"What is found out.","type":"string","x-ref":"outcome"}},"required":["identify"],"unevaluatedProperties":false},"verb-inspect":{"description":"Look a part over.","type":"object","x-own":true,"x-verb":"inspect","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"inspect":{"description":"Parts to inspect.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"look-for":{"description":"What to look for.","$ref":"common.schema.json#/$defs/prose-list"},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["inspect"],"unevaluatedProperties":false},"verb-measure":{"description":"Measure something against its limit.","type":"object","x-own":true,"x-verb":"measure","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"measure":{"description":"What is measured.","type":"string","x-ref":"limit-or-reading"},"accept":{"description":"What is acceptable; `record-only` where the value is only written down.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"places":{"description":"Where it is measured: a number of places or their names.","type":["string","array"],"items":{"type":"string"},"pattern":"^[1-9]\\d*$"},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["measure"],"unevaluatedProperties":false},"verb-calculate":{"description":"Work a value out of readings.","type":"object","x-own":true,"x-verb":"calculate","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"calculate":{"description":"What is worked out.","type":"string","x-ref":"limit-or-reading"},"from":{"description":"Signed readings and quantities, for example [+bore-read, -journal-read].","type":["string","array"],"x-ref":"limit-or-reading","x-signed":true,"items":{"type":"string"}},"accept":{"description":"What is acceptable; `record-only` where the value is only written down.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["calculate"],"unevaluatedProperties":false},"verb-choose":{"description":"Choose the size of a part.","type":"object","x-own":true,"x-verb":"choose","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"choose":{"description":"The part that comes in sizes.","type":"string","x-ref":"part"},"size":{"description":"Reading and signed quantities that give the size.","type":["string","array"],"x-ref":"limit-or-reading","x-signed":true,"items":{"type":"string"}}},"required":["choose"],"unevaluatedProperties":false},"verb-mark":{"description":"Mark the position of parts to each other.","type":"object","x-own":true,"x-verb":"mark","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"mark":{"description":"Parts to mark.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"by":{"description":"How the mark is made; cleaning takes off paint.","type":"string","enum":["scribe","punch","paint","etch"]},"across":{"description":"Parts that the mark runs across to.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1}},"required":["mark"],"unevaluatedProperties":false},"verb-align":{"description":"Bring parts back to their marks.","type":"object","x-own":true,"x-verb":"align","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"align":{"description":"Parts to align.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"to":{"description":"Parts to align it to.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1}},"required":["align"],"unevaluatedProperties":false},"verb-press":{"description":"Press a part in or on.","type":"object","x-own":true,"x-verb":"press","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"press":{"description":"Parts to press.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"force":{"description":"Force not to be exceeded.","type":"string","x-quantity":"force"},"to":{"description":"How far.","$ref":"common.schema.json#/$defs/prose"},"place":{"description":"The part it is pressed into or onto, where there are several.","type":"string","x-ref":"part"},"orient":{"description":"How it faces.","$ref":"common.schema.json#/$defs/prose"},"locate":{"description":"What it locates on.","$ref":"common.schema.json#/$defs/prose"}},"required":["press"],"unevaluatedProperties":false},"verb-heat":{"description":"Heat a part.","type":"object","x-own":true,"x-verb":"heat","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"heat":{"description":"Parts to heat.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"until":{"description":"Temperature to reach.","type":"string","x-quantity":"temperature"}},"required":["heat"],"unevaluatedProperties":false},"verb-cool":{"description":"Cool a part.","type":"object","x-own":true,"x-verb":"cool","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"cool":{"description":"Parts to cool.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"until":{"description":"Temperature to reach.","type":"string","x-quantity":"temperature"}},"required":["cool"],"unevaluatedProperties":false},"verb-balance":{"description":"Balance a group of parts.","type":"object","x-own":true,"x-verb":"balance","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"balance":{"description":"The group.","type":"string","x-ref":"balance-group"},"grade":{"description":"Balance grade, where it is not the family's.","type":"string"},"accept":{"description":"What is acceptable; `record-only` where the value is only written down.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["balance"],"unevaluatedProperties":false},"verb-adjust":{"description":"Set an adjustment.","type":"object","x-own":true,"x-verb":"adjust","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"adjust":{"description":"Parts to adjust.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"until":{"description":"What must be reached.","$ref":"common.schema.json#/$defs/prose"},"accept":{"description":"What is acceptable; `record-only` where the value is only written down.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"back-off":{"description":"How far it is turned back then.","type":"string"},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["adjust"],"unevaluatedProperties":false},"verb-check":{"description":"Check something.","type":"object","x-own":true,"x-verb":"check","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"check":{"description":"A check of the family by id, or what must be found true.","$ref":"common.schema.json#/$defs/prose","x-ref":"check","x-ref-or-prose":true},"accept":{"description":"What is acceptable; `record-only` where the value is only written down.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["check"],"unevaluatedProperties":false},"verb-wait":{"description":"Wait.","type":"object","x-own":true,"x-verb":"wait","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"wait":{"description":"How long, or `cure`.","type":"string","x-quantity":"time"},"of":{"description":"The consumable that cures meanwhile.","type":["string","array"],"x-ref":"consumable","items":{"type":"string"},"minItems":1}},"required":["wait"],"unevaluatedProperties":false},"verb-send":{"description":"Send a part out.","type":"object","x-own":true,"x-verb":"send","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"send":{"description":"Parts to send.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"to":{"description":"Where to, and what for.","$ref":"common.schema.json#/$defs/prose"},"certificate":{"description":"The certificate that must come back.","$ref":"common.schema.json#/$defs/prose"}},"required":["send"],"unevaluatedProperties":false},"verb-receive":{"description":"Take a part in.","type":"object","x-own":true,"x-verb":"receive","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"receive":{"description":"Parts taken in.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"certificate":{"description":"The certificate that comes with it.","$ref":"common.schema.json#/$defs/prose"}},"required":["receive"],"unevaluatedProperties":false},"verb-return":{"description":"Give a part back to its owner.","type":"object","x-own":true,"x-verb":"return","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"return":{"description":"Parts given back.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"to":{"description":"To whom.","$ref":"common.schema.json#/$defs/prose"}},"required":["return"],"unevaluatedProperties":false},"verb-discard":{"description":"Scrap a part.","type":"object","x-own":true,"x-verb":"discard","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"discard":{"description":"Parts to scrap.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"to":{"description":"Where to.","$ref":"common.schema.json#/$defs/prose"}},"required":["discard"],"unevaluatedProperties":false},"verb-record":{"description":"Write something down.","type":"object","x-own":true,"x-verb":"record","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"record":{"description":"What is written down.","$ref":"common.schema.json#/$defs/prose"},"serial":{"description":"Parts whose serial number is written down.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1}},"required":["record"],"unevaluatedProperties":false},"concession":{"description":"A finding that is let stand.","type":"object","properties":{"rule":{"description":"Id of the rule.","type":"string","x-ref":"rule"},"at":{"description":"The step it is let stand at.","type":"string","x-ref":"step"},"about":{"description":"The ids that the finding is about, where the step has several.","type":["string","array"],"items":{"type":"string"}},"because":{"description":"Why it may stand.","$ref":"common.schema.json#/$defs/prose"},"by":{"description":"Who allows it.","type":"string"},"until":{"description":"Last day on which it holds.","type":"string","pattern":"^\\d{4}-\\d{2}-\\d{2}$","x-date":true}},"required":["rule","because","by","until"],"additionalProperties":false,"x-own":true},"reading":{"description":"A value that is read on the bench and used later.","type":"object","properties":{"name":{"description":"What is read, as the sheet prints it.","$ref":"common.schema.json#/$defs/prose"},"quantity":{"description":"The dimension of the value.","type":"string","enum":["torque","force","length","angle","temperature","pressure","mass","unbalance","time","rotational-speed","voltage","current","resistance","flow","ratio"]},"accept":{"description":"What is acceptable.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true},"figure":{"description":"A figure.","type":"object","properties":{"file":{"description":"Path of the SVG file, relative to this document.","type":"string","x-path":"figure"},"alt":{"description":"What the figure shows, in words, for whoever cannot see it.","$ref":"common.schema.json#/$defs/prose"},"caption":{"description":"The line printed below the figure.","$ref":"common.schema.json#/$defs/prose"}},"required":["file"],"additionalProperties":false,"x-own":true}}};
 
 function validate123(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
@@ -7391,7 +7391,7 @@ return errors === 0;
 validate192.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
 export const procedure_verb_clean = validate196;
-const schema60 = {"description":"Clean a part.","type":"object","x-own":true,"x-verb":"clean","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"clean":{"description":"Parts to clean.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"by":{"description":"How it is cleaned.","type":"string","enum":["wash","ultrasonic","brush","wire-brush","wipe","blast","caustic","solvent","steam","compressed-air"]}},"required":["clean"],"unevaluatedProperties":false};
+const schema60 = {"description":"Clean a part.","type":"object","x-own":true,"x-verb":"clean","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"clean":{"description":"Parts to clean.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"at":{"description":"Where on the part, where not all of it: thread, bore, groove.","$ref":"common.schema.json#/$defs/prose"},"by":{"description":"How it is cleaned.","type":"string","enum":["wash","ultrasonic","brush","wire-brush","wipe","blast","caustic","solvent","steam","compressed-air"]}},"required":["clean"],"unevaluatedProperties":false};
 
 function validate196(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
@@ -7456,9 +7456,15 @@ errors++;
 }
 }
 }
+if(data.at !== undefined){
+if(!(validate123(data.at, {instancePath:instancePath+"/at",parentData:data,parentDataProperty:"at",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors);
+errors = vErrors.length;
+}
+}
 if(data.by !== undefined){
-let data2 = data.by;
-if(typeof data2 !== "string"){
+let data3 = data.by;
+if(typeof data3 !== "string"){
 const err4 = {instancePath:instancePath+"/by",schemaPath:"#/properties/by/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err4];
@@ -7468,7 +7474,7 @@ vErrors.push(err4);
 }
 errors++;
 }
-if(!((((((((((data2 === "wash") || (data2 === "ultrasonic")) || (data2 === "brush")) || (data2 === "wire-brush")) || (data2 === "wipe")) || (data2 === "blast")) || (data2 === "caustic")) || (data2 === "solvent")) || (data2 === "steam")) || (data2 === "compressed-air"))){
+if(!((((((((((data3 === "wash") || (data3 === "ultrasonic")) || (data3 === "brush")) || (data3 === "wire-brush")) || (data3 === "wipe")) || (data3 === "blast")) || (data3 === "caustic")) || (data3 === "solvent")) || (data3 === "steam")) || (data3 === "compressed-air"))){
 const err5 = {instancePath:instancePath+"/by",schemaPath:"#/properties/by/enum",keyword:"enum",params:{allowedValues: schema60.properties.by.enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err5];
@@ -7480,7 +7486,7 @@ errors++;
 }
 }
 for(const key0 in data){
-if((((((((((((key0 !== "clean") && (key0 !== "by")) && (key0 !== "with")) && (key0 !== "using")) && (key0 !== "say")) && (key0 !== "warning")) && (key0 !== "caution")) && (key0 !== "notice")) && (key0 !== "figure")) && (key0 !== "when")) && (key0 !== "unless")) && (key0 !== "note")){
+if(((((((((((((key0 !== "clean") && (key0 !== "at")) && (key0 !== "by")) && (key0 !== "with")) && (key0 !== "using")) && (key0 !== "say")) && (key0 !== "warning")) && (key0 !== "caution")) && (key0 !== "notice")) && (key0 !== "figure")) && (key0 !== "when")) && (key0 !== "unless")) && (key0 !== "note")){
 const err6 = {instancePath,schemaPath:"#/unevaluatedProperties",keyword:"unevaluatedProperties",params:{unevaluatedProperty: key0},message:"must NOT have unevaluated properties"};
 if(vErrors === null){
 vErrors = [err6];
@@ -7507,13 +7513,13 @@ return errors === 0;
 }
 validate196.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_verb_identify = validate198;
+export const procedure_verb_identify = validate199;
 const schema61 = {"description":"Find out what only the bench can tell.","type":"object","x-own":true,"x-verb":"identify","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"identify":{"description":"What is found out.","type":"string","x-ref":"outcome"}},"required":["identify"],"unevaluatedProperties":false};
 
-function validate198(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate199(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate198.evaluated;
+const evaluated0 = validate199.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -7570,19 +7576,19 @@ vErrors.push(err3);
 }
 errors++;
 }
-validate198.errors = vErrors;
+validate199.errors = vErrors;
 return errors === 0;
 }
-validate198.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate199.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_verb_inspect = validate200;
+export const procedure_verb_inspect = validate201;
 const schema62 = {"description":"Look a part over.","type":"object","x-own":true,"x-verb":"inspect","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"inspect":{"description":"Parts to inspect.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"look-for":{"description":"What to look for.","$ref":"common.schema.json#/$defs/prose-list"},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["inspect"],"unevaluatedProperties":false};
 const schema63 = {"description":"What to do when it is not as it should be.","type":"object","properties":{"replace":{"description":"Parts to renew.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"reject":{"description":"The unit or part is rejected; stop and ask.","type":"string","pattern":"^(true|false)$"},"go-to":{"description":"An earlier step to go back to.","type":"string","x-ref":"step"},"at-most":{"description":"How many times.","type":"string","pattern":"^[1-9]\\d*$"},"then":{"description":"What to do when it is still not right.","$ref":"common.schema.json#/$defs/prose"},"do":{"description":"Further instructions.","type":"array","items":{}},"say":{"description":"What to do, in words.","$ref":"common.schema.json#/$defs/prose"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":[],"additionalProperties":false};
 
-function validate203(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate204(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate203.evaluated;
+const evaluated0 = validate204.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -7743,16 +7749,16 @@ vErrors.push(err10);
 }
 errors++;
 }
-validate203.errors = vErrors;
+validate204.errors = vErrors;
 return errors === 0;
 }
-validate203.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate204.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
 
-function validate200(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate201(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate200.evaluated;
+const evaluated0 = validate201.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -7819,8 +7825,8 @@ errors = vErrors.length;
 }
 }
 if(data["if-not"] !== undefined){
-if(!(validate203(data["if-not"], {instancePath:instancePath+"/if-not",parentData:data,parentDataProperty:"if-not",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate203.errors : vErrors.concat(validate203.errors);
+if(!(validate204(data["if-not"], {instancePath:instancePath+"/if-not",parentData:data,parentDataProperty:"if-not",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate204.errors : vErrors.concat(validate204.errors);
 errors = vErrors.length;
 }
 }
@@ -7847,18 +7853,18 @@ vErrors.push(err5);
 }
 errors++;
 }
-validate200.errors = vErrors;
+validate201.errors = vErrors;
 return errors === 0;
 }
-validate200.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate201.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_verb_measure = validate208;
+export const procedure_verb_measure = validate209;
 const schema64 = {"description":"Measure something against its limit.","type":"object","x-own":true,"x-verb":"measure","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"measure":{"description":"What is measured.","type":"string","x-ref":"limit-or-reading"},"accept":{"description":"What is acceptable; `record-only` where the value is only written down.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"places":{"description":"Where it is measured: a number of places or their names.","type":["string","array"],"items":{"type":"string"},"pattern":"^[1-9]\\d*$"},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["measure"],"unevaluatedProperties":false};
 
-function validate208(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate209(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate208.evaluated;
+const evaluated0 = validate209.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -7960,8 +7966,8 @@ errors++;
 }
 }
 if(data["if-not"] !== undefined){
-if(!(validate203(data["if-not"], {instancePath:instancePath+"/if-not",parentData:data,parentDataProperty:"if-not",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate203.errors : vErrors.concat(validate203.errors);
+if(!(validate204(data["if-not"], {instancePath:instancePath+"/if-not",parentData:data,parentDataProperty:"if-not",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate204.errors : vErrors.concat(validate204.errors);
 errors = vErrors.length;
 }
 }
@@ -7988,18 +7994,18 @@ vErrors.push(err8);
 }
 errors++;
 }
-validate208.errors = vErrors;
+validate209.errors = vErrors;
 return errors === 0;
 }
-validate208.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate209.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_verb_calculate = validate211;
+export const procedure_verb_calculate = validate212;
 const schema65 = {"description":"Work a value out of readings.","type":"object","x-own":true,"x-verb":"calculate","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"calculate":{"description":"What is worked out.","type":"string","x-ref":"limit-or-reading"},"from":{"description":"Signed readings and quantities, for example [+bore-read, -journal-read].","type":["string","array"],"x-ref":"limit-or-reading","x-signed":true,"items":{"type":"string"}},"accept":{"description":"What is acceptable; `record-only` where the value is only written down.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["calculate"],"unevaluatedProperties":false};
 
-function validate211(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate212(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate211.evaluated;
+const evaluated0 = validate212.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -8089,8 +8095,8 @@ errors++;
 }
 }
 if(data["if-not"] !== undefined){
-if(!(validate203(data["if-not"], {instancePath:instancePath+"/if-not",parentData:data,parentDataProperty:"if-not",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate203.errors : vErrors.concat(validate203.errors);
+if(!(validate204(data["if-not"], {instancePath:instancePath+"/if-not",parentData:data,parentDataProperty:"if-not",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate204.errors : vErrors.concat(validate204.errors);
 errors = vErrors.length;
 }
 }
@@ -8117,18 +8123,18 @@ vErrors.push(err7);
 }
 errors++;
 }
-validate211.errors = vErrors;
+validate212.errors = vErrors;
 return errors === 0;
 }
-validate211.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate212.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_verb_choose = validate214;
+export const procedure_verb_choose = validate215;
 const schema66 = {"description":"Choose the size of a part.","type":"object","x-own":true,"x-verb":"choose","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"choose":{"description":"The part that comes in sizes.","type":"string","x-ref":"part"},"size":{"description":"Reading and signed quantities that give the size.","type":["string","array"],"x-ref":"limit-or-reading","x-signed":true,"items":{"type":"string"}}},"required":["choose"],"unevaluatedProperties":false};
 
-function validate214(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate215(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate214.evaluated;
+const evaluated0 = validate215.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -8213,18 +8219,18 @@ vErrors.push(err5);
 }
 errors++;
 }
-validate214.errors = vErrors;
+validate215.errors = vErrors;
 return errors === 0;
 }
-validate214.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate215.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_verb_mark = validate216;
-const schema67 = {"description":"Mark the position of parts to each other.","type":"object","x-own":true,"x-verb":"mark","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"mark":{"description":"Parts to mark.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"across":{"description":"Parts that the mark runs across to.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1}},"required":["mark"],"unevaluatedProperties":false};
+export const procedure_verb_mark = validate217;
+const schema67 = {"description":"Mark the position of parts to each other.","type":"object","x-own":true,"x-verb":"mark","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"mark":{"description":"Parts to mark.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"by":{"description":"How the mark is made; cleaning takes off paint.","type":"string","enum":["scribe","punch","paint","etch"]},"across":{"description":"Parts that the mark runs across to.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1}},"required":["mark"],"unevaluatedProperties":false};
 
-function validate216(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate217(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate216.evaluated;
+const evaluated0 = validate217.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -8284,10 +8290,10 @@ errors++;
 }
 }
 }
-if(data.across !== undefined){
-let data2 = data.across;
-if((typeof data2 !== "string") && (!(Array.isArray(data2)))){
-const err4 = {instancePath:instancePath+"/across",schemaPath:"#/properties/across/type",keyword:"type",params:{type: schema67.properties.across.type},message:"must be string,array"};
+if(data.by !== undefined){
+let data2 = data.by;
+if(typeof data2 !== "string"){
+const err4 = {instancePath:instancePath+"/by",schemaPath:"#/properties/by/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err4];
 }
@@ -8296,9 +8302,8 @@ vErrors.push(err4);
 }
 errors++;
 }
-if(Array.isArray(data2)){
-if(data2.length < 1){
-const err5 = {instancePath:instancePath+"/across",schemaPath:"#/properties/across/minItems",keyword:"minItems",params:{limit: 1},message:"must NOT have fewer than 1 items"};
+if(!((((data2 === "scribe") || (data2 === "punch")) || (data2 === "paint")) || (data2 === "etch"))){
+const err5 = {instancePath:instancePath+"/by",schemaPath:"#/properties/by/enum",keyword:"enum",params:{allowedValues: schema67.properties.by.enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err5];
 }
@@ -8307,10 +8312,11 @@ vErrors.push(err5);
 }
 errors++;
 }
-const len1 = data2.length;
-for(let i1=0; i1<len1; i1++){
-if(typeof data2[i1] !== "string"){
-const err6 = {instancePath:instancePath+"/across/" + i1,schemaPath:"#/properties/across/items/type",keyword:"type",params:{type: "string"},message:"must be string"};
+}
+if(data.across !== undefined){
+let data3 = data.across;
+if((typeof data3 !== "string") && (!(Array.isArray(data3)))){
+const err6 = {instancePath:instancePath+"/across",schemaPath:"#/properties/across/type",keyword:"type",params:{type: schema67.properties.across.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err6];
 }
@@ -8319,12 +8325,9 @@ vErrors.push(err6);
 }
 errors++;
 }
-}
-}
-}
-for(const key0 in data){
-if((((((((((((key0 !== "mark") && (key0 !== "across")) && (key0 !== "with")) && (key0 !== "using")) && (key0 !== "say")) && (key0 !== "warning")) && (key0 !== "caution")) && (key0 !== "notice")) && (key0 !== "figure")) && (key0 !== "when")) && (key0 !== "unless")) && (key0 !== "note")){
-const err7 = {instancePath,schemaPath:"#/unevaluatedProperties",keyword:"unevaluatedProperties",params:{unevaluatedProperty: key0},message:"must NOT have unevaluated properties"};
+if(Array.isArray(data3)){
+if(data3.length < 1){
+const err7 = {instancePath:instancePath+"/across",schemaPath:"#/properties/across/minItems",keyword:"minItems",params:{limit: 1},message:"must NOT have fewer than 1 items"};
 if(vErrors === null){
 vErrors = [err7];
 }
@@ -8333,10 +8336,10 @@ vErrors.push(err7);
 }
 errors++;
 }
-}
-}
-else {
-const err8 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"};
+const len1 = data3.length;
+for(let i1=0; i1<len1; i1++){
+if(typeof data3[i1] !== "string"){
+const err8 = {instancePath:instancePath+"/across/" + i1,schemaPath:"#/properties/across/items/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err8];
 }
@@ -8345,18 +8348,44 @@ vErrors.push(err8);
 }
 errors++;
 }
-validate216.errors = vErrors;
+}
+}
+}
+for(const key0 in data){
+if(((((((((((((key0 !== "mark") && (key0 !== "by")) && (key0 !== "across")) && (key0 !== "with")) && (key0 !== "using")) && (key0 !== "say")) && (key0 !== "warning")) && (key0 !== "caution")) && (key0 !== "notice")) && (key0 !== "figure")) && (key0 !== "when")) && (key0 !== "unless")) && (key0 !== "note")){
+const err9 = {instancePath,schemaPath:"#/unevaluatedProperties",keyword:"unevaluatedProperties",params:{unevaluatedProperty: key0},message:"must NOT have unevaluated properties"};
+if(vErrors === null){
+vErrors = [err9];
+}
+else {
+vErrors.push(err9);
+}
+errors++;
+}
+}
+}
+else {
+const err10 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(vErrors === null){
+vErrors = [err10];
+}
+else {
+vErrors.push(err10);
+}
+errors++;
+}
+validate217.errors = vErrors;
 return errors === 0;
 }
-validate216.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate217.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_verb_align = validate218;
+export const procedure_verb_align = validate219;
 const schema68 = {"description":"Bring parts back to their marks.","type":"object","x-own":true,"x-verb":"align","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"align":{"description":"Parts to align.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"to":{"description":"Parts to align it to.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1}},"required":["align"],"unevaluatedProperties":false};
 
-function validate218(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate219(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate218.evaluated;
+const evaluated0 = validate219.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -8477,18 +8506,18 @@ vErrors.push(err8);
 }
 errors++;
 }
-validate218.errors = vErrors;
+validate219.errors = vErrors;
 return errors === 0;
 }
-validate218.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate219.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_verb_press = validate220;
+export const procedure_verb_press = validate221;
 const schema69 = {"description":"Press a part in or on.","type":"object","x-own":true,"x-verb":"press","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"press":{"description":"Parts to press.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"force":{"description":"Force not to be exceeded.","type":"string","x-quantity":"force"},"to":{"description":"How far.","$ref":"common.schema.json#/$defs/prose"},"place":{"description":"The part it is pressed into or onto, where there are several.","type":"string","x-ref":"part"},"orient":{"description":"How it faces.","$ref":"common.schema.json#/$defs/prose"},"locate":{"description":"What it locates on.","$ref":"common.schema.json#/$defs/prose"}},"required":["press"],"unevaluatedProperties":false};
 
-function validate220(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate221(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate220.evaluated;
+const evaluated0 = validate221.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -8613,18 +8642,18 @@ vErrors.push(err7);
 }
 errors++;
 }
-validate220.errors = vErrors;
+validate221.errors = vErrors;
 return errors === 0;
 }
-validate220.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate221.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_verb_heat = validate225;
+export const procedure_verb_heat = validate226;
 const schema70 = {"description":"Heat a part.","type":"object","x-own":true,"x-verb":"heat","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"heat":{"description":"Parts to heat.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"until":{"description":"Temperature to reach.","type":"string","x-quantity":"temperature"}},"required":["heat"],"unevaluatedProperties":false};
 
-function validate225(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate226(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate225.evaluated;
+const evaluated0 = validate226.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -8719,18 +8748,18 @@ vErrors.push(err6);
 }
 errors++;
 }
-validate225.errors = vErrors;
+validate226.errors = vErrors;
 return errors === 0;
 }
-validate225.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate226.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_verb_cool = validate227;
+export const procedure_verb_cool = validate228;
 const schema71 = {"description":"Cool a part.","type":"object","x-own":true,"x-verb":"cool","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"cool":{"description":"Parts to cool.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"until":{"description":"Temperature to reach.","type":"string","x-quantity":"temperature"}},"required":["cool"],"unevaluatedProperties":false};
 
-function validate227(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate228(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate227.evaluated;
+const evaluated0 = validate228.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -8825,18 +8854,18 @@ vErrors.push(err6);
 }
 errors++;
 }
-validate227.errors = vErrors;
+validate228.errors = vErrors;
 return errors === 0;
 }
-validate227.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate228.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_verb_balance = validate229;
+export const procedure_verb_balance = validate230;
 const schema72 = {"description":"Balance a group of parts.","type":"object","x-own":true,"x-verb":"balance","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"balance":{"description":"The group.","type":"string","x-ref":"balance-group"},"grade":{"description":"Balance grade, where it is not the family's.","type":"string"},"accept":{"description":"What is acceptable; `record-only` where the value is only written down.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["balance"],"unevaluatedProperties":false};
 
-function validate229(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate230(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate229.evaluated;
+const evaluated0 = validate230.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -8910,8 +8939,8 @@ errors++;
 }
 }
 if(data["if-not"] !== undefined){
-if(!(validate203(data["if-not"], {instancePath:instancePath+"/if-not",parentData:data,parentDataProperty:"if-not",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate203.errors : vErrors.concat(validate203.errors);
+if(!(validate204(data["if-not"], {instancePath:instancePath+"/if-not",parentData:data,parentDataProperty:"if-not",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate204.errors : vErrors.concat(validate204.errors);
 errors = vErrors.length;
 }
 }
@@ -8938,18 +8967,18 @@ vErrors.push(err6);
 }
 errors++;
 }
-validate229.errors = vErrors;
+validate230.errors = vErrors;
 return errors === 0;
 }
-validate229.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate230.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_verb_adjust = validate232;
+export const procedure_verb_adjust = validate233;
 const schema73 = {"description":"Set an adjustment.","type":"object","x-own":true,"x-verb":"adjust","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"adjust":{"description":"Parts to adjust.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"until":{"description":"What must be reached.","$ref":"common.schema.json#/$defs/prose"},"accept":{"description":"What is acceptable; `record-only` where the value is only written down.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"back-off":{"description":"How far it is turned back then.","type":"string"},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["adjust"],"unevaluatedProperties":false};
 
-function validate232(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate233(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate232.evaluated;
+const evaluated0 = validate233.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -9055,8 +9084,8 @@ errors++;
 }
 }
 if(data["if-not"] !== undefined){
-if(!(validate203(data["if-not"], {instancePath:instancePath+"/if-not",parentData:data,parentDataProperty:"if-not",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate203.errors : vErrors.concat(validate203.errors);
+if(!(validate204(data["if-not"], {instancePath:instancePath+"/if-not",parentData:data,parentDataProperty:"if-not",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate204.errors : vErrors.concat(validate204.errors);
 errors = vErrors.length;
 }
 }
@@ -9083,18 +9112,18 @@ vErrors.push(err8);
 }
 errors++;
 }
-validate232.errors = vErrors;
+validate233.errors = vErrors;
 return errors === 0;
 }
-validate232.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate233.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_verb_check = validate236;
+export const procedure_verb_check = validate237;
 const schema74 = {"description":"Check something.","type":"object","x-own":true,"x-verb":"check","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"check":{"description":"A check of the family by id, or what must be found true.","$ref":"common.schema.json#/$defs/prose","x-ref":"check","x-ref-or-prose":true},"accept":{"description":"What is acceptable; `record-only` where the value is only written down.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["check"],"unevaluatedProperties":false};
 
-function validate236(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate237(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate236.evaluated;
+const evaluated0 = validate237.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -9150,8 +9179,8 @@ errors++;
 }
 }
 if(data["if-not"] !== undefined){
-if(!(validate203(data["if-not"], {instancePath:instancePath+"/if-not",parentData:data,parentDataProperty:"if-not",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate203.errors : vErrors.concat(validate203.errors);
+if(!(validate204(data["if-not"], {instancePath:instancePath+"/if-not",parentData:data,parentDataProperty:"if-not",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate204.errors : vErrors.concat(validate204.errors);
 errors = vErrors.length;
 }
 }
@@ -9178,18 +9207,18 @@ vErrors.push(err4);
 }
 errors++;
 }
-validate236.errors = vErrors;
+validate237.errors = vErrors;
 return errors === 0;
 }
-validate236.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate237.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_verb_wait = validate240;
+export const procedure_verb_wait = validate241;
 const schema75 = {"description":"Wait.","type":"object","x-own":true,"x-verb":"wait","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"wait":{"description":"How long, or `cure`.","type":"string","x-quantity":"time"},"of":{"description":"The consumable that cures meanwhile.","type":["string","array"],"x-ref":"consumable","items":{"type":"string"},"minItems":1}},"required":["wait"],"unevaluatedProperties":false};
 
-function validate240(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate241(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate240.evaluated;
+const evaluated0 = validate241.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -9284,18 +9313,18 @@ vErrors.push(err6);
 }
 errors++;
 }
-validate240.errors = vErrors;
+validate241.errors = vErrors;
 return errors === 0;
 }
-validate240.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate241.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_verb_send = validate242;
+export const procedure_verb_send = validate243;
 const schema76 = {"description":"Send a part out.","type":"object","x-own":true,"x-verb":"send","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"send":{"description":"Parts to send.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"to":{"description":"Where to, and what for.","$ref":"common.schema.json#/$defs/prose"},"certificate":{"description":"The certificate that must come back.","$ref":"common.schema.json#/$defs/prose"}},"required":["send"],"unevaluatedProperties":false};
 
-function validate242(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate243(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate242.evaluated;
+const evaluated0 = validate243.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -9390,18 +9419,18 @@ vErrors.push(err5);
 }
 errors++;
 }
-validate242.errors = vErrors;
+validate243.errors = vErrors;
 return errors === 0;
 }
-validate242.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate243.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_verb_receive = validate246;
+export const procedure_verb_receive = validate247;
 const schema77 = {"description":"Take a part in.","type":"object","x-own":true,"x-verb":"receive","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"receive":{"description":"Parts taken in.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"certificate":{"description":"The certificate that comes with it.","$ref":"common.schema.json#/$defs/prose"}},"required":["receive"],"unevaluatedProperties":false};
 
-function validate246(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate247(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate246.evaluated;
+const evaluated0 = validate247.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -9490,18 +9519,18 @@ vErrors.push(err5);
 }
 errors++;
 }
-validate246.errors = vErrors;
+validate247.errors = vErrors;
 return errors === 0;
 }
-validate246.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate247.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_verb_return = validate249;
+export const procedure_verb_return = validate250;
 const schema78 = {"description":"Give a part back to its owner.","type":"object","x-own":true,"x-verb":"return","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"return":{"description":"Parts given back.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"to":{"description":"To whom.","$ref":"common.schema.json#/$defs/prose"}},"required":["return"],"unevaluatedProperties":false};
 
-function validate249(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate250(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate249.evaluated;
+const evaluated0 = validate250.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -9590,18 +9619,18 @@ vErrors.push(err5);
 }
 errors++;
 }
-validate249.errors = vErrors;
+validate250.errors = vErrors;
 return errors === 0;
 }
-validate249.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate250.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_verb_discard = validate252;
+export const procedure_verb_discard = validate253;
 const schema79 = {"description":"Scrap a part.","type":"object","x-own":true,"x-verb":"discard","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"discard":{"description":"Parts to scrap.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"to":{"description":"Where to.","$ref":"common.schema.json#/$defs/prose"}},"required":["discard"],"unevaluatedProperties":false};
 
-function validate252(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate253(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate252.evaluated;
+const evaluated0 = validate253.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -9690,18 +9719,18 @@ vErrors.push(err5);
 }
 errors++;
 }
-validate252.errors = vErrors;
+validate253.errors = vErrors;
 return errors === 0;
 }
-validate252.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate253.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_verb_record = validate255;
+export const procedure_verb_record = validate256;
 const schema80 = {"description":"Write something down.","type":"object","x-own":true,"x-verb":"record","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"record":{"description":"What is written down.","$ref":"common.schema.json#/$defs/prose"},"serial":{"description":"Parts whose serial number is written down.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1}},"required":["record"],"unevaluatedProperties":false};
 
-function validate255(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate256(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate255.evaluated;
+const evaluated0 = validate256.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -9790,18 +9819,18 @@ vErrors.push(err5);
 }
 errors++;
 }
-validate255.errors = vErrors;
+validate256.errors = vErrors;
 return errors === 0;
 }
-validate255.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate256.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_concession = validate258;
+export const procedure_concession = validate259;
 const schema81 = {"description":"A finding that is let stand.","type":"object","properties":{"rule":{"description":"Id of the rule.","type":"string","x-ref":"rule"},"at":{"description":"The step it is let stand at.","type":"string","x-ref":"step"},"about":{"description":"The ids that the finding is about, where the step has several.","type":["string","array"],"items":{"type":"string"}},"because":{"description":"Why it may stand.","$ref":"common.schema.json#/$defs/prose"},"by":{"description":"Who allows it.","type":"string"},"until":{"description":"Last day on which it holds.","type":"string","pattern":"^\\d{4}-\\d{2}-\\d{2}$","x-date":true}},"required":["rule","because","by","until"],"additionalProperties":false,"x-own":true};
 
-function validate258(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate259(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate258.evaluated;
+const evaluated0 = validate259.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -9967,18 +9996,18 @@ vErrors.push(err12);
 }
 errors++;
 }
-validate258.errors = vErrors;
+validate259.errors = vErrors;
 return errors === 0;
 }
-validate258.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate259.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_reading = validate260;
+export const procedure_reading = validate261;
 const schema82 = {"description":"A value that is read on the bench and used later.","type":"object","properties":{"name":{"description":"What is read, as the sheet prints it.","$ref":"common.schema.json#/$defs/prose"},"quantity":{"description":"The dimension of the value.","type":"string","enum":["torque","force","length","angle","temperature","pressure","mass","unbalance","time","rotational-speed","voltage","current","resistance","flow","ratio"]},"accept":{"description":"What is acceptable.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true};
 
-function validate260(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate261(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate260.evaluated;
+const evaluated0 = validate261.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -10081,18 +10110,18 @@ vErrors.push(err6);
 }
 errors++;
 }
-validate260.errors = vErrors;
+validate261.errors = vErrors;
 return errors === 0;
 }
-validate260.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate261.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_figure = validate263;
+export const procedure_figure = validate264;
 const schema83 = {"description":"A figure.","type":"object","properties":{"file":{"description":"Path of the SVG file, relative to this document.","type":"string","x-path":"figure"},"alt":{"description":"What the figure shows, in words, for whoever cannot see it.","$ref":"common.schema.json#/$defs/prose"},"caption":{"description":"The line printed below the figure.","$ref":"common.schema.json#/$defs/prose"}},"required":["file"],"additionalProperties":false,"x-own":true};
 
-function validate263(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate264(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate263.evaluated;
+const evaluated0 = validate264.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -10157,18 +10186,18 @@ vErrors.push(err3);
 }
 errors++;
 }
-validate263.errors = vErrors;
+validate264.errors = vErrors;
 return errors === 0;
 }
-validate263.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate264.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const settings = validate266;
+export const settings = validate267;
 const schema84 = {"$schema":"https://json-schema.org/draft/2020-12/schema","title":"Witnessmark settings","description":"Settings for the documents in this folder and below; editor and command line read the same ones.","type":"object","additionalProperties":false,"required":["witnessmark"],"properties":{"witnessmark":{"description":"Version of the document format. Always 1.","type":"string","pattern":"^1$"},"severities":{"description":"Severity by rule id.","type":"object","x-ref-keys":"rule","additionalProperties":{"type":"string","enum":["error","warning","info","off"]}},"units":{"description":"First and second unit on the sheet, by dimension.","type":"object","properties":{"torque":{"description":"Units for torque, the first one leading.","type":["string","array"],"items":{"type":"string"},"maxItems":2},"length":{"description":"Units for length, the first one leading.","type":["string","array"],"items":{"type":"string"},"maxItems":2},"temperature":{"description":"Units for temperature, the first one leading.","type":["string","array"],"items":{"type":"string"},"maxItems":2},"pressure":{"description":"Units for pressure, the first one leading.","type":["string","array"],"items":{"type":"string"},"maxItems":2},"force":{"description":"Units for force, the first one leading.","type":["string","array"],"items":{"type":"string"},"maxItems":2},"mass":{"description":"Units for mass, the first one leading.","type":["string","array"],"items":{"type":"string"},"maxItems":2},"unbalance":{"description":"Units for unbalance, the first one leading.","type":["string","array"],"items":{"type":"string"},"maxItems":2}},"required":[],"additionalProperties":false},"paper":{"description":"Paper of the sheet.","type":"string","enum":["a4","letter"]},"language":{"description":"Language of the sheet.","type":"string","enum":["en","de","es"]},"revision-letters":{"description":"How revision letters are counted.","type":"object","properties":{"skip":{"description":"Letters that are left out, for example IOQSXZ.","type":"string"}},"required":[],"additionalProperties":false},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}}};
 
-function validate267(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate268(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate267.evaluated;
+const evaluated0 = validate268.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -10257,16 +10286,16 @@ errors++;
 }
 }
 }
-validate267.errors = vErrors;
+validate268.errors = vErrors;
 return errors === 0;
 }
-validate267.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate268.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
 
-function validate266(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate267(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate266.evaluated;
+const evaluated0 = validate267.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -10738,8 +10767,8 @@ errors++;
 }
 }
 if(data.note !== undefined){
-if(!(validate267(data.note, {instancePath:instancePath+"/note",parentData:data,parentDataProperty:"note",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate267.errors : vErrors.concat(validate267.errors);
+if(!(validate268(data.note, {instancePath:instancePath+"/note",parentData:data,parentDataProperty:"note",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate268.errors : vErrors.concat(validate268.errors);
 errors = vErrors.length;
 }
 }
@@ -10754,8 +10783,8 @@ vErrors.push(err37);
 }
 errors++;
 }
-validate266.errors = vErrors;
+validate267.errors = vErrors;
 return errors === 0;
 }
-validate266.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate267.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
