@@ -17,7 +17,8 @@ export function addToList(procedure: ProcedureView, key: 'tools' | 'consumables'
   return startList(root, key, id, title);
 }
 
-function appendTo(list: ListNode, id: string): FixDraft['edits'][number] {
+/** The edit that puts an id behind the last entry of a list. */
+export function appendTo(list: ListNode, id: string): FixDraft['edits'][number] {
   const last = list.items.at(-1);
   if (last === undefined) return { range: list, text: `[${id}]` };
   const end = { item: last.item, from: last.to, to: last.to };

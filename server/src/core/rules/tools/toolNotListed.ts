@@ -1,6 +1,7 @@
 import { defineRule } from '../defineRule';
 import { inHead } from '../examples';
 import { addToList } from '../support/listEdit';
+import { unlistedMentions, unlistedUse } from '../support/unlisted';
 
 export const toolNotListed = defineRule({
   id: 'tool-not-listed',
@@ -26,13 +27,19 @@ export const toolNotListed = defineRule({
   check: {
     ref({ ref }, ctx) {
       const { procedure } = ctx;
-      if (ref.kind !== 'tool' || ref.listing || procedure === undefined) return;
-      const tool = procedure.tools.get(ref.id);
-      if (tool === undefined || procedure.value.tools?.some((one) => one.id === ref.id)) return;
-      ctx.report(ref.range, 'notListed', [tool.entry.value.name?.text ?? ref.id], {
+      const name = procedure === undefined ? undefined : unlistedUse(procedure, ref, 'tool');
+      if (procedure === undefined || name === undefined) return;
+      ctx.report(ref.range, 'notListed', [name], {
         about: [ref.id],
         fixes: () => addToList(procedure, 'tools', ref.id),
       });
+    },
+    prose(fact, ctx) {
+      const { procedure, step } = ctx;
+      if (procedure === undefined || step === undefined) return;
+      for (const { id, name, range } of unlistedMentions(procedure, fact, 'tool')) {
+        ctx.report(range, 'notListed', [name], { about: [id], fixes: () => addToList(procedure, 'tools', id) });
+      }
     },
   },
 });
