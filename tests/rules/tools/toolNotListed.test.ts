@@ -16,3 +16,12 @@ test('the fix adds the tool to a flow list, a block list or a single entry', asy
     expect(await reported(mended, RULE)).toEqual([]);
   }
 });
+
+test('a mention counts as a use, once an instruction does not use the tool itself', async () => {
+  const mention = '- Set the <dial-gauge> on the nose.';
+  const wanted = 'The dial gauge is used here but is not in the list of tools; add it to the list';
+  expect(await reported(inHead('tools: []', mention), RULE)).toEqual([`<dial-gauge>: ${wanted}`]);
+  expect(await reported(inHead('tools: []', `${mention}\n  with: dial-gauge`.replace('- ', '- say: ')), RULE)).toEqual([
+    `dial-gauge: ${wanted}`,
+  ]);
+});

@@ -2,6 +2,7 @@ import { type NamedThing, Names } from '../../analysis/names';
 import type { ProcedureView } from '../../analysis/procedureView';
 import type { Ref } from '../../model/values';
 import type { FixDraft, Surroundings } from '../ruleContext';
+import { orList } from './orList';
 import { listOf, type StoresKind, storesUses } from './storesUses';
 
 export interface UnknownId {
@@ -46,5 +47,5 @@ function everyPlace(procedure: ProcedureView, wanted: Ref): Ref[] {
 
 /** What may have been meant, as the end of a message: "; is torque-wrench-10 meant?" */
 export function meant(near: readonly NamedThing[]): string {
-  return near.length === 0 ? '' : `; is ${near.map((one) => one.id).join(' or ')} meant?`;
+  return near.length === 0 ? '' : `; is ${orList(near.map((one) => one.id))} meant?`;
 }

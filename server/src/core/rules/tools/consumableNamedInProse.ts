@@ -2,6 +2,7 @@ import { sourceRange } from '../../syntax/scalarSource';
 import { defineRule } from '../defineRule';
 import { inStep } from '../examples';
 import { useFixes } from '../support/onlyNamedFixes';
+import { orList } from '../support/orList';
 import { onlyNamed } from '../support/storesUses';
 
 export const consumableNamedInProse = defineRule({
@@ -25,7 +26,7 @@ export const consumableNamedInProse = defineRule({
       if (procedure === undefined) return;
       for (const { ids, from, to, sentence } of onlyNamed(procedure, step, instruction, 'consumable')) {
         const { scalar, text } = sentence.prose;
-        ctx.report(sourceRange(scalar, from, to), 'onlyNamed', [text.slice(from, to), ids.join(' or ')], {
+        ctx.report(sourceRange(scalar, from, to), 'onlyNamed', [text.slice(from, to), orList(ids)], {
           about: ids,
           fixes: () => useFixes(procedure, instruction, 'consumable', ids),
         });

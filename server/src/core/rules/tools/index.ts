@@ -7,12 +7,14 @@ import { toolNamedInProse } from './toolNamedInProse';
 import { toolNotListed } from './toolNotListed';
 import { toolUnknown } from './toolUnknown';
 import { toolUnused } from './toolUnused';
+import { torqueToolMissing } from './torqueToolMissing';
 
 export const TOOL_RULES: readonly Rule[] = [
   toolNotListed,
   toolUnknown,
   toolUnused,
   toolNamedInProse,
+  torqueToolMissing,
   consumableNotListed,
   consumableUnknown,
   consumableUnused,
