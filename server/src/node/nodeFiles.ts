@@ -1,4 +1,5 @@
 import { mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { readdir } from 'node:fs/promises';
 import { dirname, join, resolve } from 'node:path';
 import type { FileSource, SourceText } from '../core/analysis/workspace';
 import { documentKindOf } from '../core/syntax/documentKind';
@@ -20,6 +21,7 @@ export function pathOfUri(uri: string): string {
 /** Files on disk, as the core looks at them. */
 export class NodeFiles implements FileSource {
   async read(uri: string): Promise<SourceText> {
+    if (!uri.startsWith('file:')) return { is: 'unreadable', reason: 'it is not on disk' };
     return readText(pathOfUri(uri));
   }
 }
@@ -69,10 +71,10 @@ export function documentsBelow(folder: string): string[] {
   const found: string[] = [];
   const visit = (current: string): void => {
     for (const entry of readdirSync(current, { withFileTypes: true }).sort((a, b) => (a.name < b.name ? -1 : 1))) {
-      if (entry.name.startsWith('.') || entry.name === 'node_modules') continue;
+      if (isPassedOver(entry.name)) continue;
       const path = join(current, entry.name);
       if (entry.isDirectory()) visitSafely(path);
-      else if (entry.isFile() && documentKindOf(path.replaceAll('\\', '/')) !== undefined) found.push(path);
+      else if (entry.isFile() && isDocument(path)) found.push(path);
     }
   };
   const visitSafely = (path: string): void => {
@@ -84,6 +86,25 @@ export function documentsBelow(folder: string): string[] {
   };
   visit(folder);
   return found;
+}
+
+/** The same one after another and without holding anybody up, for a server that has other things to do. */
+export async function* walkDocuments(folder: string): AsyncGenerator<string> {
+  const entries = await readdir(folder, { withFileTypes: true }).catch(() => []);
+  for (const entry of entries.sort((a, b) => (a.name < b.name ? -1 : 1))) {
+    if (isPassedOver(entry.name)) continue;
+    const path = join(folder, entry.name);
+    if (entry.isDirectory()) yield* walkDocuments(path);
+    else if (entry.isFile() && isDocument(path)) yield path;
+  }
+}
+
+function isPassedOver(name: string): boolean {
+  return name.startsWith('.') || name === 'node_modules';
+}
+
+function isDocument(path: string): boolean {
+  return documentKindOf(path.replaceAll('\\', '/')) !== undefined;
 }
 
 /** Writes a file whole or not at all: beside its place first, and then by one rename. */

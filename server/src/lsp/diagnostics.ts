@@ -1,0 +1,182 @@
+import type { Diagnostic } from 'vscode-languageserver';
+import { isInside, type Uri } from '../core/analysis/uri';
+import { documentKindOf } from '../core/syntax/documentKind';
+import type { CheckedDocument } from './checkedDocuments';
+import { toConcededDiagnostic, toDiagnostic } from './convert';
+import { SHEET_CHANGED } from './protocol';
+import { ScanProgress } from './scanProgress';
+import type { Session } from './session';
+
+/**
+ * Keeps what the client shows in step with the files. What is open is checked first, once for all changes that have
+ * arrived; everything else that depends on a change follows, one document at a time, so that typing never waits for
+ * more than one.
+ */
+export class Diagnostics {
+  readonly #session: Session;
+  readonly #urgent = new Set<Uri>();
+  readonly #later = new Set<Uri>();
+  /** What each checked document depends on: all that is kept of a document that is not open, beside what is shown. */
+  readonly #dependencies = new Map<Uri, ReadonlySet<Uri>>();
+  /** What the client shows, as sent. */
+  readonly #shown = new Map<Uri, string>();
+  readonly #progress: ScanProgress;
+  #running = false;
+
+  constructor(session: Session) {
+    this.#session = session;
+    this.#progress = new ScanProgress(session);
+  }
+
+  /** A document has new text, or a file has come, gone or changed: it and all that depends on it are checked again. */
+  changed(uri: Uri): void {
+    if (this.#isChecked(uri)) this.#enqueue(uri);
+    for (const [dependent, on] of this.#dependencies) if (on.has(uri)) this.#enqueue(dependent);
+    this.#run();
+  }
+
+  /** Everything below a folder has gone. */
+  folderGone(folder: Uri): void {
+    const { snapshot } = this.#session.workspace;
+    const known = new Set([...snapshot.uris, ...[...this.#dependencies.values()].flatMap((on) => [...on])]);
+    for (const uri of new Set([...known, ...this.#dependencies.keys()])) {
+      if (!isInside(uri, folder) || this.#session.openDocument(uri) !== undefined) continue;
+      this.#session.workspace.forget(uri);
+      this.changed(uri);
+    }
+  }
+
+  /** A folder has come: its documents are new, and others may have waited for them. */
+  async folderCame(folder: Uri): Promise<void> {
+    for await (const uri of this.#session.host.documentsBelow(folder)) {
+      this.#session.filesChanged([uri]);
+    }
+  }
+
+  /** Finds and checks all documents below a folder. */
+  async scan(folder: Uri): Promise<void> {
+    for await (const uri of this.#session.host.documentsBelow(folder)) {
+      if (!this.#dependencies.has(uri)) this.#enqueue(uri);
+    }
+    void this.#progress.begin(this.#later.size);
+    this.#run();
+  }
+
+  /** Checks everything that is known again, and lets go of what is no longer anybody's. */
+  recheckAll(): void {
+    for (const uri of new Set([...this.#dependencies.keys(), ...this.#session.openUris])) this.#enqueue(uri);
+    this.#run();
+  }
+
+  /** Checks what is open again, for a client that does not say when files change. */
+  recheckOpen(): void {
+    for (const uri of this.#session.openUris) this.#enqueue(uri);
+    this.#run();
+  }
+
+  #enqueue(uri: Uri): void {
+    if (this.#session.openDocument(uri) === undefined) this.#later.add(uri);
+    else this.#urgent.add(uri);
+  }
+
+  #isChecked(uri: Uri): boolean {
+    if (documentKindOf(uri) === undefined) return false;
+    return this.#session.openDocument(uri) !== undefined || this.#session.isInFolders(uri) || this.#shown.has(uri);
+  }
+
+  #run(): void {
+    if (this.#running) return;
+    this.#running = true;
+    void this.#session.hear(() => this.#work());
+  }
+
+  async #work(): Promise<void> {
+    try {
+      for (;;) {
+        await this.#session.host.nextTurn();
+        const next = this.#next();
+        if (next === undefined) break;
+        await this.#session.hear(() => this.#check(next));
+      }
+      this.#prune();
+    } finally {
+      this.#running = false;
+      this.#progress.end();
+    }
+  }
+
+  #next(): Uri | undefined {
+    for (const queue of [this.#urgent, this.#later]) {
+      for (const uri of queue) {
+        this.#urgent.delete(uri);
+        this.#later.delete(uri);
+        return uri;
+      }
+    }
+    return undefined;
+  }
+
+  async #check(uri: Uri): Promise<void> {
+    const wanted = this.#isWanted(uri);
+    const checked = wanted ? await this.#session.checked.of(uri) : undefined;
+    this.#progress.report(this.#later.size);
+    if (checked === undefined) return this.#gone(uri);
+    this.#dependencies.set(uri, checked.dependencies);
+    this.#show(uri, checked);
+    if (this.#session.openDocument(uri) === undefined) this.#letGo(uri);
+  }
+
+  #isWanted(uri: Uri): boolean {
+    return this.#session.openDocument(uri) !== undefined || this.#session.isInFolders(uri);
+  }
+
+  #gone(uri: Uri): void {
+    this.#dependencies.delete(uri);
+    this.#send(uri, undefined, []);
+    this.#session.checked.forget(uri);
+  }
+
+  #show(uri: Uri, checked: CheckedDocument): void {
+    const { snapshot, document, result } = checked;
+    const related = this.#session.client.textDocument?.publishDiagnostics?.relatedInformation === true;
+    const clientUriOf = (one: Uri) => this.#session.clientUriOf(one);
+    const context = { snapshot, document, related, clientUriOf };
+    const diagnostics = [
+      ...result.findings.map((finding) => toDiagnostic(finding, context)),
+      ...result.conceded.map((conceded) => toConcededDiagnostic(conceded, context)),
+    ];
+    const open = this.#session.openDocument(uri);
+    // Newer text has arrived while files were read; its own check is already waiting.
+    if (open !== undefined && open.text !== document.text) return;
+    this.#send(uri, open?.version, diagnostics);
+    if (open !== undefined && document.kind === 'procedure') this.#tellSheet(open.clientUri);
+  }
+
+  #send(uri: Uri, version: number | undefined, diagnostics: Diagnostic[]): void {
+    const said = diagnostics.length === 0 && version === undefined ? '' : JSON.stringify([version, diagnostics]);
+    if (said === (this.#shown.get(uri) ?? '')) return;
+    if (said === '') this.#shown.delete(uri);
+    else this.#shown.set(uri, said);
+    const params = { uri: this.#session.clientUriOf(uri), diagnostics };
+    void this.#session.connection.sendDiagnostics(version === undefined ? params : { ...params, version });
+  }
+
+  #tellSheet(uri: string): void {
+    if (this.#session.options.sheets === true) {
+      void this.#session.connection.sendNotification(SHEET_CHANGED.method, { uri });
+    }
+  }
+
+  /** A procedure that is not open is read for its own sake only; families, kits and stores serve many while work goes on. */
+  #letGo(uri: Uri): void {
+    this.#session.checked.forget(uri);
+    if (documentKindOf(uri) === 'procedure') this.#session.workspace.forget(uri);
+  }
+
+  /** Lets go of every file that nothing open depends on. */
+  #prune(): void {
+    const { openUris, workspace } = this.#session;
+    const kept = new Set(openUris.flatMap((uri) => [uri, ...(this.#dependencies.get(uri) ?? [])]));
+    for (const uri of [...workspace.snapshot.uris]) if (!kept.has(uri)) workspace.forget(uri);
+  }
+}

@@ -1,0 +1,8 @@
+import type { ClientCapabilities, Connection, ServerCapabilities } from 'vscode-languageserver';
+import type { Session } from './session';
+
+/** One thing that the server can do: what it announces, and the handlers that do it. */
+export interface Feature {
+  capability(client: ClientCapabilities): Partial<ServerCapabilities>;
+  register(connection: Connection, session: Session): void;
+}

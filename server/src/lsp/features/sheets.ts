@@ -1,0 +1,37 @@
+import type { Connection } from 'vscode-languageserver';
+import { toCoreUri } from '../convert';
+import type { Feature } from '../feature';
+import type { BuildsParams, RequestName, SheetHtmlParams } from '../protocol';
+import { BUILDS, PRINT_SHEET, type PrintSheetParams, type PrintSheetResult, SHEET_HTML } from '../protocol';
+import type { Session } from '../session';
+import { askForSheet, buildsOfProcedure, errorsIn, sheetPage } from '../sheetService';
+
+/** The step sheet: its builds, its page beside the text, its print. Requests of our own, for our own client. */
+export const sheets: Feature = {
+  capability: () => ({}),
+  register(connection, session) {
+    const checked = (uri: string) => session.checked.of(toCoreUri(uri));
+    answer(connection, session, BUILDS, async ({ uri }: BuildsParams) => buildsOfProcedure(await checked(uri)));
+    answer(connection, session, SHEET_HTML, async ({ uri, build, paper }: SheetHtmlParams) =>
+      sheetPage(await checked(uri), build, paper),
+    );
+    answer(connection, session, PRINT_SHEET, (params: PrintSheetParams) => print(session, params));
+  },
+};
+
+function answer<Params, Result>(
+  connection: Connection,
+  session: Session,
+  request: RequestName<Params, Result>,
+  work: (params: Params) => Promise<Result>,
+): void {
+  connection.onRequest(request.method, (params: Params, token) => session.answer(token, () => work(params)));
+}
+
+async function print(session: Session, params: PrintSheetParams): Promise<PrintSheetResult> {
+  const checked = await session.checked.of(toCoreUri(params.uri));
+  const asked = askForSheet(checked, params.build, params.paper);
+  if (asked.is === 'none') return { is: 'refused', why: asked.why };
+  const outcome = await session.host.print(asked.sheet, toCoreUri(params.target));
+  return outcome.is === 'refused' ? outcome : { is: 'printed', build: asked.build, errors: errorsIn(checked) };
+}

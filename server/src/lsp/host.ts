@@ -1,0 +1,17 @@
+import type { Uri } from '../core/analysis/uri';
+import type { FileSource } from '../core/analysis/workspace';
+import type { Sheet } from '../core/sheet/sheet';
+
+export type PrintOutcome = { readonly is: 'printed' } | { readonly is: 'refused'; readonly why: string };
+
+/** Everything that the server needs of the platform it runs on. */
+export interface Host {
+  readonly files: FileSource;
+  /** All documents below a folder; what may not be opened is passed over. */
+  documentsBelow(folder: Uri): AsyncIterable<Uri>;
+  /** The day for which dates are judged, as `2026-10-12`. */
+  today(): string;
+  /** Resolves once messages that have arrived meanwhile have been heard. */
+  nextTurn(): Promise<void>;
+  print(sheet: Sheet, target: Uri): Promise<PrintOutcome>;
+}

@@ -1,0 +1,78 @@
+/**
+ * What this server and its own client say to each other beyond the Language Server Protocol. Both sides import this one
+ * file, so it knows neither Node nor the editor. Every `uri` is a string as the protocol writes it: percent-encoded.
+ */
+
+/** The name of a request with the types that belong to it; the types exist while compiling only. */
+export interface RequestName<Params, Result> {
+  readonly method: string;
+  readonly types?: (params: Params) => Result;
+}
+
+export interface NotificationName<Params> {
+  readonly method: string;
+  readonly types?: (params: Params) => void;
+}
+
+/** What the client says of itself when it starts the server; any other client says nothing and gets the standard only. */
+export interface InitializationOptions {
+  /** It shows step sheets, so it wants to hear when one may have changed. */
+  readonly sheets?: boolean;
+}
+
+/** One build as a person chooses it. */
+export interface BuildChoice {
+  /** As on a command line: `v4-28r,cover-44,wheel-44`. */
+  readonly id: string;
+  /** For people: `V4-28R + compressor cover bored for the 44 mm wheel`. */
+  readonly label: string;
+}
+
+export interface BuildsParams {
+  readonly uri: string;
+}
+
+export interface BuildsResult {
+  /** The plainest first. */
+  readonly builds: readonly BuildChoice[];
+  /** How many there are; more than are listed where a family has very many. */
+  readonly count: number;
+}
+
+export interface SheetHtmlParams {
+  readonly uri: string;
+  /** Id of a build; the first one where it is absent or no longer exists. */
+  readonly build?: string;
+  /** Paper where the settings document names none. */
+  readonly paper?: 'a4' | 'letter';
+}
+
+export interface SheetHtmlResult extends BuildsResult {
+  /** A whole page. Its steps carry `data-source-offset`: where the step stands, in UTF-16 code units. */
+  readonly html: string;
+  /** The build that is shown; undefined where none exists. */
+  readonly build: BuildChoice | undefined;
+  /** How many errors stand. */
+  readonly errors: number;
+}
+
+export interface PrintSheetParams {
+  readonly uri: string;
+  readonly build?: string;
+  readonly paper?: 'a4' | 'letter';
+  /** The file to write, as a URI. */
+  readonly target: string;
+}
+
+export type PrintSheetResult =
+  | { readonly is: 'printed'; readonly build: BuildChoice; readonly errors: number }
+  | { readonly is: 'refused'; readonly why: string };
+
+export interface SheetChangedParams {
+  readonly uri: string;
+}
+
+export const BUILDS: RequestName<BuildsParams, BuildsResult> = { method: 'witnessmark/builds' };
+export const SHEET_HTML: RequestName<SheetHtmlParams, SheetHtmlResult> = { method: 'witnessmark/sheetHtml' };
+export const PRINT_SHEET: RequestName<PrintSheetParams, PrintSheetResult> = { method: 'witnessmark/printSheet' };
+export const SHEET_CHANGED: NotificationName<SheetChangedParams> = { method: 'witnessmark/sheetChanged' };

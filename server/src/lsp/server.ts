@@ -1,0 +1,35 @@
+import {
+  type ClientCapabilities,
+  type Connection,
+  PositionEncodingKind,
+  type ServerCapabilities,
+} from 'vscode-languageserver';
+import type { Feature } from './feature';
+import { codeActions } from './features/codeActions';
+import { fileChanges } from './features/fileChanges';
+import { folders } from './features/folders';
+import { hover } from './features/hover';
+import { sheets } from './features/sheets';
+import { textSync } from './features/textSync';
+import type { Host } from './host';
+import { Session } from './session';
+
+const FEATURES: readonly Feature[] = [textSync, fileChanges, folders, codeActions, hover, sheets];
+
+/** Serves one client over a connection until it goes. */
+export function startServer(connection: Connection, host: Host, version: string): void {
+  const session = new Session(connection, host);
+  connection.onInitialize((params) => {
+    session.start(params);
+    return { capabilities: capabilitiesOf(params.capabilities), serverInfo: { name: 'Witnessmark', version } };
+  });
+  connection.onShutdown(() => {});
+  for (const feature of FEATURES) feature.register(connection, session);
+  connection.listen();
+}
+
+function capabilitiesOf(client: ClientCapabilities): ServerCapabilities {
+  const announced = FEATURES.map((feature) => feature.capability(client));
+  const workspace = Object.assign({}, ...announced.map((one) => one.workspace ?? {}));
+  return Object.assign({ positionEncoding: PositionEncodingKind.UTF16 }, ...announced, { workspace });
+}

@@ -1,0 +1,87 @@
+import { documentValue } from '../core/analysis/documentUnit';
+import { ProcedureView } from '../core/analysis/procedureView';
+import { type Paper, settingsFor } from '../core/analysis/settings';
+import type { Snapshot } from '../core/analysis/snapshot';
+import { settingsCandidates, type Uri } from '../core/analysis/uri';
+import { type BuildSpace, buildsOf, countBuilds, type PickedBuild, pickBuild } from '../core/builds';
+import { sheetToHtml } from '../core/sheet/html';
+import type { Sheet } from '../core/sheet/sheet';
+import type { CheckedDocument } from './checkedDocuments';
+import { messagePage } from './messagePage';
+import type { BuildChoice, BuildsResult, SheetHtmlResult } from './protocol';
+import { buildSheet } from './sheetBuilder';
+
+/** More than these nobody chooses from in a list. */
+const MOST_BUILDS = 300;
+
+/** The sheet that was asked for, or why there is none. */
+export type AskedSheet =
+  | { readonly is: 'sheet'; readonly sheet: Sheet; readonly build: BuildChoice }
+  | { readonly is: 'none'; readonly why: string };
+
+type Picked = Extract<PickedBuild, { kind: 'picked' }>;
+
+export function buildsOfProcedure(checked: CheckedDocument | undefined): BuildsResult {
+  const procedure = procedureOf(checked);
+  return procedure === undefined ? { builds: [], count: 0 } : choicesOf(procedure.space);
+}
+
+/** The sheet for a build by its id, or for the plainest build where none is named. */
+export function askForSheet(checked: CheckedDocument | undefined, build?: string, paper?: Paper): AskedSheet {
+  const procedure = procedureOf(checked);
+  if (checked === undefined || procedure === undefined) return { is: 'none', why: 'This document is no procedure.' };
+  const picked = pick(procedure.space, build ?? choicesOf(procedure.space).builds[0]?.id ?? '');
+  if (picked.kind === 'refused') return { is: 'none', why: `${picked.problems.map((one) => one.text).join('. ')}.` };
+  const { snapshot, document, result } = checked;
+  const settings = settingsFor(snapshot, document.uri);
+  const sheet = buildSheet(procedure, picked, {
+    findings: result.findings,
+    settings,
+    language: 'en',
+    paper: settingsPaper(snapshot, document.uri) ?? paper ?? settings.paper,
+  });
+  return { is: 'sheet', sheet, build: { id: picked.build.id, label: picked.build.label } };
+}
+
+/** The page for a preview; a build that no longer exists gives way to the plainest one. */
+export function sheetPage(checked: CheckedDocument | undefined, build?: string, paper?: Paper): SheetHtmlResult {
+  const choices = buildsOfProcedure(checked);
+  const wanted = askForSheet(checked, build, paper);
+  const asked = wanted.is === 'none' && build !== undefined ? askForSheet(checked, undefined, paper) : wanted;
+  const errors = errorsIn(checked);
+  if (asked.is === 'none')
+    return { ...choices, html: messagePage('No step sheet', asked.why), build: undefined, errors };
+  return { ...choices, html: sheetToHtml(asked.sheet, { mode: 'preview' }), build: asked.build, errors };
+}
+
+export function errorsIn(checked: CheckedDocument | undefined): number {
+  return (checked?.result.findings ?? []).filter((finding) => finding.severity === 'error').length;
+}
+
+function procedureOf(checked: CheckedDocument | undefined): ProcedureView | undefined {
+  return checked === undefined ? undefined : ProcedureView.of(checked.snapshot, checked.document);
+}
+
+function pick(space: BuildSpace, text: string): Picked | Extract<PickedBuild, { kind: 'refused' }> {
+  return pickBuild(space, text);
+}
+
+const choices = new WeakMap<BuildSpace, BuildsResult>();
+
+function choicesOf(space: BuildSpace): BuildsResult {
+  const known = choices.get(space);
+  if (known !== undefined) return known;
+  const builds = buildsOf(space.everything, space, MOST_BUILDS).map(({ id, label }) => ({ id, label }));
+  const result = { builds, count: countBuilds(space.everything, space) };
+  choices.set(space, result);
+  return result;
+}
+
+/** The paper that the nearest settings document names; a default would hide what the editor says. */
+function settingsPaper(snapshot: Snapshot, uri: Uri): Paper | undefined {
+  for (const candidate of settingsCandidates(uri, snapshot.roots)) {
+    const document = snapshot.document(candidate);
+    if (document !== undefined) return documentValue(document, 'settings')?.paper?.value;
+  }
+  return undefined;
+}
