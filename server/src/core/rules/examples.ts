@@ -61,6 +61,11 @@ export function inProcedure(shown: string, text: string): Example {
   return { shown, at: EXAMPLE_PATHS.procedure, files: { ...BASE, [EXAMPLE_PATHS.procedure]: text } };
 }
 
+/** A whole document of any kind, shown as it is. */
+export function wholeDocument(at: string, text: string): Example {
+  return { shown: text.trimEnd(), at, files: { ...BASE, [at]: text } };
+}
+
 /** Keys at the root of the family, in place of those of the same name; below \`parts\`, entries are added or replaced. */
 export function inFamily(shown: string): Example {
   return {
