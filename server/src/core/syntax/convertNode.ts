@@ -85,7 +85,10 @@ function reportProperties(
 /** Where a tag or anchor stands: before the node, on the same line. */
 function propertyRange(range: ItemRange, indicator: string): ItemRange {
   const lineStart = range.item.text.lastIndexOf('\n', Math.max(0, range.from - 1)) + 1;
-  const at = range.item.text.lastIndexOf(indicator, range.from);
+  const last = range.item.text.lastIndexOf(indicator, range.from);
+  const before = last < lineStart ? '' : range.item.text.slice(lineStart, last);
+  // A tag may hold several of its indicators (`!!str`), so it starts behind the space or bracket before it.
+  const at = last - (/[^\s[{,]*$/.exec(before)?.[0].length ?? 0);
   return at >= lineStart ? { item: range.item, from: at, to: Math.max(range.to, at + 1) } : range;
 }
 
