@@ -1,0 +1,108 @@
+import { consumableIds, toolIds } from '../../analysis/instructions';
+import type { InstructionView } from '../../analysis/procedureView';
+import type { Ref } from '../../model/values';
+
+import type { ConsumableLine, Hazard, ToolLine } from '../sheet';
+import type { BuildContext } from './buildContext';
+import { hazardStatement, signalWordOf } from './hazardStatements';
+
+/** The tools of this build in the order of the procedure's own list, then those that the list forgot. */
+export function toolLines(context: BuildContext): ToolLine[] {
+  const ids = idsInUse(context, context.procedure.value.tools, toolIds);
+  return ids.map((id) => toolLine(id, context));
+}
+
+function toolLine(id: string, context: BuildContext): ToolLine {
+  const tool = context.names.toolItem(id)?.entry.value;
+  const size = tool?.driveSize?.text ?? (tool?.size && context.quantities.inTwoUnits(tool.size).primary);
+  const range = tool?.range && context.quantities.inTwoUnits(tool.range).primary;
+  const due = tool?.calibrationDue?.day;
+  return {
+    id,
+    name: context.names.tool(id).name,
+    count: mostAtOnce(id, context),
+    ...(size === undefined ? {} : { size }),
+    ...(range === undefined ? {} : { range }),
+    ...(due === undefined ? {} : { calibrationDue: due }),
+  };
+}
+
+function mostAtOnce(id: string, context: BuildContext): number {
+  const uses = here(context).flatMap(({ instruction }) => {
+    const held = 'hold' in instruction ? (instruction.hold?.with ?? []) : [];
+    return [...(instruction.with ?? []), ...held].filter((use) => use.tool?.id === id);
+  });
+  return Math.max(1, ...uses.map((use) => use.count?.value ?? 1));
+}
+
+export function consumableLines(context: BuildContext): ConsumableLine[] {
+  return consumablesHere(context).map((id) => {
+    const item = context.names.consumableItem(id)?.entry.value;
+    const codes = (item?.hazards ?? []).map((code) => code.text.trim());
+    const signalWord = item?.signalWord?.value ?? signalWordOf(codes);
+    const amount = amountsOf(id, context).join('; ');
+    return {
+      id,
+      name: context.names.consumable(id).name,
+      ...(amount === '' ? {} : { amount }),
+      ...(signalWord === undefined ? {} : { signalWord }),
+      hazards: codes.map((code) => ({ code, text: hazardStatement(code)?.text ?? '' })),
+    };
+  });
+}
+
+function amountsOf(id: string, context: BuildContext): string[] {
+  const amounts = here(context).flatMap(({ instruction: one }) => {
+    const applies = one.verb === 'apply' && one.apply?.some((ref) => ref.id === id) === true;
+    return applies ? [context.names.written(one.amount) ?? ''] : [];
+  });
+  return [...new Set(amounts)].filter((amount) => amount !== '');
+}
+
+/** What the consumables of this build bring, each statement once with all that bring it. */
+export function hazardsOf(lines: readonly ConsumableLine[]): Hazard[] {
+  const byCode = new Map<string, Hazard>();
+  for (const line of lines) {
+    for (const { code, text } of line.hazards) {
+      const known = byCode.get(code);
+      if (known !== undefined) known.from.push(line.name);
+      else byCode.set(code, { text, from: [line.name], codes: [code] });
+    }
+  }
+  return [...byCode.values()];
+}
+
+/** What to wear: as the procedure says, else what the hazards ask for. */
+export function wearOf(lines: readonly ConsumableLine[], { procedure, names, writing }: BuildContext): string[] {
+  const said = (procedure.value.protectiveEquipment ?? []).map((one) =>
+    (names.written(one) ?? '').replace(/\.\s*$/u, ''),
+  );
+  if (said.length > 0) return said.map((one) => one.replace(/^[A-Z](?=[a-z])/u, (letter) => letter.toLowerCase()));
+  const asked = new Set(lines.flatMap((line) => line.hazards.flatMap(({ code }) => hazardStatement(code)?.wear ?? [])));
+  return (['eyes', 'skin', 'breath'] as const)
+    .filter((one) => asked.has(one))
+    .map((one) => writing.phrases.protection(one));
+}
+
+function consumablesHere(context: BuildContext): string[] {
+  return idsInUse(context, context.procedure.value.consumables, consumableIds);
+}
+
+/** What an instruction of this build uses; and what is listed though no instruction of any build names it. */
+function idsInUse(
+  context: BuildContext,
+  listed: readonly Ref[] | undefined,
+  idsOf: (one: InstructionView['instruction']) => readonly string[],
+): string[] {
+  const everywhere = new Set(
+    context.procedure.steps.flatMap((step) => step.instructions.flatMap((one) => idsOf(one.instruction))),
+  );
+  const used = here(context).flatMap(({ instruction }) => idsOf(instruction));
+  const wanted = new Set(used);
+  const fromList = (listed ?? []).map((ref) => ref.id).filter((id) => wanted.has(id) || !everywhere.has(id));
+  return [...new Set([...fromList, ...used])].filter((id) => id !== '');
+}
+
+function here({ procedure, picked }: BuildContext): InstructionView[] {
+  return procedure.steps.flatMap((step) => step.instructions.filter((one) => one.where.overlaps(picked.set)));
+}

@@ -1,0 +1,82 @@
+import type { ProcedureView, StoresItem } from '../../analysis/procedureView';
+import type { BuildSet } from '../../builds';
+import type { Consumable, Part, Tool } from '../../model/generated/types';
+import type { Entry, Prose } from '../../model/values';
+import type { Thing } from '../sentences/grammar';
+import type { SheetLanguage } from '../sheet';
+import { oneValueIn } from './valuesIn';
+
+/** What everything is called on the sheet. An id that nothing declares stands for itself. */
+export class Names {
+  constructor(
+    private readonly procedure: ProcedureView,
+    private readonly language: SheetLanguage,
+  ) {}
+
+  /** A text in the language of the sheet, else as the writer wrote it first. */
+  written(prose: Prose | undefined): string | undefined {
+    if (prose === undefined) return undefined;
+    return prose.translations[this.language]?.text ?? prose.text;
+  }
+
+  part(id: string, where: BuildSet): Thing {
+    const part = this.procedure.family?.part(id);
+    const name = this.written(part?.name) ?? id;
+    return { kind: 'part', name, count: part && this.#pieces(part, where), sort: part?.kind?.value };
+  }
+
+  tool(id: string, count = 1): Thing {
+    const tool = this.procedure.tools.get(id)?.entry.value;
+    return { kind: 'tool', name: this.written(tool?.name) ?? id, count, sort: tool?.kind?.value };
+  }
+
+  consumable(id: string): Thing {
+    const consumable = this.procedure.consumables.get(id)?.entry.value;
+    return { kind: 'consumable', name: this.written(consumable?.name) ?? id, count: 1, sort: consumable?.kind?.value };
+  }
+
+  toolItem(id: string): StoresItem<Tool> | undefined {
+    return this.procedure.tools.get(id);
+  }
+
+  consumableItem(id: string): StoresItem<Consumable> | undefined {
+    return this.procedure.consumables.get(id);
+  }
+
+  /** A limit, reading, dimension, outcome or balance group. */
+  value(id: string): Thing {
+    return { kind: 'value', name: this.#valueName(id), count: 1, sort: undefined };
+  }
+
+  #valueName(id: string): string {
+    const family = this.procedure.family?.value;
+    const named: (readonly Entry<{ readonly name?: Prose }>[] | undefined)[] = [
+      this.procedure.value.readings,
+      family?.limits,
+      family?.readings,
+      family?.identify,
+      family?.balanceGroups,
+    ];
+    for (const entries of named) {
+      const entry = entries?.find((one) => one.id.id === id);
+      if (entry !== undefined) return this.written(entry.value.name) ?? inWords(id);
+    }
+    const known = family?.dimensions?.some((one) => one.id.id === id) === true;
+    return known ? inWords(id) : id;
+  }
+
+  /** How many pieces of a part the unit has: as stated, else one for each place it sits at. */
+  #pieces(part: Part, where: BuildSet): number | undefined {
+    if (part.quantity !== undefined) return oneValueIn(part.quantity, where, this.procedure.space)?.value;
+    const counts = (part.sitsOn ?? []).map((place) => place.count?.value ?? 0);
+    return Math.max(
+      1,
+      counts.reduce((sum, count) => sum + count, 0),
+    );
+  }
+}
+
+/** Dimensions have no names, so their ids are read as words. */
+function inWords(id: string): string {
+  return id.replaceAll('-', ' ');
+}

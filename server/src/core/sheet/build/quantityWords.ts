@@ -1,0 +1,95 @@
+import type { Settings } from '../../analysis/settings';
+import type { QuantityValue } from '../../model/values';
+import {
+  convert,
+  type Dimension,
+  dimensions,
+  findUnit,
+  formatQuantity,
+  type Quantity,
+  type Statement,
+  type Unit,
+  usualUnits,
+} from '../../quantity';
+import type { Phrases } from '../sentences/language';
+
+/** One value in the first unit and, where there is one, in the second. */
+export interface TwoUnits {
+  readonly primary: string;
+  readonly secondary?: string;
+}
+
+/** Torques from here up are read in pound-feet, below in pound-inches. Common practice, no source. */
+const POUND_FEET_FROM = 27;
+
+/** Writes values in the units of the sheet. A value that cannot be read stands as it was written. */
+export class QuantityWords {
+  constructor(
+    private readonly settings: Settings,
+    private readonly phrases: Phrases,
+  ) {}
+
+  /** `0.04 to 0.09 mm (0.0016 to 0.0035 in)`. */
+  inBrackets(value: QuantityValue): string {
+    const { primary, secondary } = this.inTwoUnits(value);
+    return secondary === undefined ? primary : `${primary} (${secondary})`;
+  }
+
+  inTwoUnits({ text, reading }: QuantityValue): TwoUnits {
+    return reading.quantity === undefined ? { primary: text } : this.#write(reading.quantity, (one) => one);
+  }
+
+  /** The torque of `2 N·m + 110°` without its angle, and the angle. */
+  torque(value: QuantityValue): TwoUnits & { readonly angle?: string } {
+    const { quantity } = value.reading;
+    if (quantity?.form !== 'torque-angle') return this.inTwoUnits(value);
+    return { ...this.#write(quantity, withoutAngle), angle: this.#format(quantity.angle, undefined) };
+  }
+
+  /** The symbol that readings of a dimension are written down in. */
+  unitFor(dimension: string, limits: QuantityValue | undefined): string {
+    if (!isDimension(dimension)) return '';
+    return (this.#unit(dimension, 0) ?? limits?.reading.quantity?.unit ?? usualUnits(dimension)[0])?.symbol ?? '';
+  }
+
+  #write(quantity: Quantity, form: (statement: Statement) => Statement): TwoUnits {
+    const written: Statement[] = quantity.dual === null ? [quantity] : [quantity, quantity.dual];
+    const first = this.#unit(quantity.dimension, 0) ?? quantity.unit;
+    const second = this.#unit(quantity.dimension, 1) ?? secondOf(quantity, first);
+    const write = (unit: Unit) => this.#format(form(written.find((one) => one.unit === unit) ?? quantity), unit);
+    return second === undefined || second === first
+      ? { primary: write(first) }
+      : { primary: write(first), secondary: write(second) };
+  }
+
+  #unit(dimension: Dimension, place: 0 | 1): Unit | undefined {
+    const symbol = this.settings.units.get(dimension)?.[place];
+    return symbol === undefined ? undefined : findUnit(dimension, symbol);
+  }
+
+  #format(statement: Statement, unit: Unit | undefined): string {
+    const converted = unit === undefined || unit === statement.unit ? statement : convert(statement, unit);
+    const words = formatQuantity(converted ?? statement, { ranges: 'words' });
+    if (words.startsWith('≤ ')) return this.phrases.atMost(words.slice(2));
+    return words.startsWith('≥ ') ? this.phrases.atLeast(words.slice(2)) : words;
+  }
+}
+
+/** The second unit where nobody chose one: the one in brackets, and for a torque the usual one of the other system. */
+function secondOf(quantity: Quantity, first: Unit): Unit | undefined {
+  if (quantity.dual !== null) return first === quantity.dual.unit ? quantity.unit : quantity.dual.unit;
+  if (quantity.dimension !== 'torque') return first === quantity.unit ? undefined : quantity.unit;
+  if (!first.symbol.includes('N·')) return findUnit('torque', 'N·m');
+  const size = quantity.form === 'range' ? quantity.high.value : quantity.number.value;
+  return findUnit('torque', size * quantity.unit.factor < POUND_FEET_FROM ? 'lbf·in' : 'lbf·ft');
+}
+
+function withoutAngle(statement: Statement): Statement {
+  if (statement.form !== 'torque-angle') return statement;
+  const { angle: _, ...torque } = statement;
+  return { ...torque, form: 'single' };
+}
+
+function isDimension(name: string): name is Dimension {
+  return (dimensions as readonly string[]).includes(name);
+}

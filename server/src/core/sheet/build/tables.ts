@@ -1,0 +1,47 @@
+import type { RecordRow, SheetPhase, SheetStep, TorqueCallout, TorqueRow, TorqueValue } from '../sheet';
+import { instructionsIn } from './steps';
+
+type Row = Pick<TorqueRow, 'step' | 'stepId' | 'fastener' | 'tools' | 'condition'>;
+
+/** Every torque of the sheet once more in one table, in the order of the work. */
+export function torqueTable(phases: readonly SheetPhase[]): TorqueRow[] {
+  return [...instructionsIn(phases)].flatMap(({ step, instruction }) => {
+    if (instruction.torque === undefined) return [];
+    const condition = instruction.condition ?? step.condition;
+    return torqueRows(rowOf(step, instruction.torque, condition), instruction.torque);
+  });
+}
+
+function rowOf(step: SheetStep, torque: TorqueCallout, condition: Row['condition']): Row {
+  const row = { step: step.number, stepId: step.id, fastener: torque.fastener, tools: torque.tools };
+  return condition === undefined ? row : { ...row, condition };
+}
+
+function torqueRows(row: Row, { setting }: TorqueCallout): TorqueRow[] {
+  switch (setting.kind) {
+    case 'blank':
+      return [setting.turn === undefined ? row : { ...row, turn: setting.turn }];
+    case 'one':
+      return [{ ...row, ...valueCells(setting.value) }];
+    case 'byOutcome':
+      return setting.branches.map(({ condition, value }) => ({
+        ...row,
+        condition: { kind: 'outcome', text: condition },
+        ...valueCells(value),
+      }));
+  }
+}
+
+function valueCells({ passes: _, ...cells }: TorqueValue): Omit<TorqueValue, 'passes'> {
+  return cells;
+}
+
+/** Every measurement of the sheet with its limits, to be filled in once more on one page. */
+export function recordTable(phases: readonly SheetPhase[]): RecordRow[] {
+  return [...instructionsIn(phases)].flatMap(({ step, instruction: { reading } }) => {
+    if (reading === undefined) return [];
+    const row = { step: step.number, stepId: step.id, what: reading.name, unit: reading.unit };
+    const blanks = Math.max(1, reading.places.length) * Math.max(1, reading.rows.length);
+    return [reading.limits === undefined ? { ...row, blanks } : { ...row, limits: reading.limits, blanks }];
+  });
+}

@@ -1,0 +1,119 @@
+import type { BuildSet } from '../../builds';
+import type { Part, TightenInstruction } from '../../model/generated/types';
+import type { QuantityValue, Ref } from '../../model/values';
+import { plain } from '../sentences/grammar';
+import type { HoldFacts } from '../sentences/language';
+import type { Hand, TorqueCallout, TorqueSetting, TorqueValue } from '../sheet';
+import type { BuildContext } from './buildContext';
+import { handCases, turnOf } from './turning';
+import { merged, type ValueCase, valuesIn } from './valuesIn';
+
+/** What one fastener is tightened with in one case. */
+interface Tightening {
+  readonly torque: QuantityValue | undefined;
+  readonly angle: QuantityValue | undefined;
+  readonly hand: Hand | undefined;
+}
+
+/** The call-out of one fastener. The instruction's own values come first, then the family's; none is ever made up. */
+export function torqueCallout(
+  one: TightenInstruction,
+  ref: Ref,
+  where: BuildSet,
+  hold: HoldFacts | undefined,
+  context: BuildContext,
+): TorqueCallout {
+  const { names, writing } = context;
+  const thing = names.part(ref.id, where);
+  const count = one.count?.value ?? thing.count ?? 1;
+  const order = inOrderOf(one, context.procedure.family?.part(ref.id));
+  return {
+    fastener: writing.phrases.piecesOf(thing.name, count),
+    setting: settingOf(one, ref, where, context),
+    tools: (one.with ?? []).flatMap((use) => (use.tool === undefined ? [] : [names.tool(use.tool.id).name])),
+    ...(hold === undefined ? {} : { hold: plain(writing.phrases.hold(hold)) }),
+    ...(order.length === 0 ? {} : { inOrder: writing.phrases.inOrder(order) }),
+  };
+}
+
+export function inOrderOf(one: TightenInstruction, part: Part | undefined): string[] {
+  return (one.inOrder ?? part?.inOrder ?? []).map((name) => name.text);
+}
+
+function settingOf(one: TightenInstruction, ref: Ref, where: BuildSet, context: BuildContext): TorqueSetting {
+  const cases = tighteningCases(one, ref, where, context);
+  const [only] = cases;
+  if (cases.length > 1) {
+    const branches = cases.map((each) => ({
+      condition: branchWords(each.where, where, context),
+      value: torqueValue(each.value, one, context) ?? blankValue(each.value, context),
+    }));
+    return { kind: 'byOutcome', branches };
+  }
+  const value = torqueValue(only?.value, one, context);
+  if (value !== undefined) return { kind: 'one', value };
+  const hand = only?.value?.hand;
+  return hand === undefined ? { kind: 'blank' } : { kind: 'blank', turn: turnOf(hand, 'tighten') };
+}
+
+function branchWords(branch: BuildSet, where: BuildSet, { conditions, writing }: BuildContext): string {
+  const clause = conditions.clause(branch, where);
+  return clause === undefined ? '' : writing.phrases.when(clause);
+}
+
+/** Every combination of torque, angle and hand that the set leaves open; equal ones are one case. */
+function tighteningCases(
+  one: TightenInstruction,
+  ref: Ref,
+  where: BuildSet,
+  context: BuildContext,
+): ValueCase<Tightening>[] {
+  const { space, family } = context.procedure;
+  const part = family?.part(ref.id);
+  const final = one.passes?.at(-1);
+  const torques: ValueCase<QuantityValue>[] =
+    one.torque === undefined && final !== undefined
+      ? [{ value: final, where }]
+      : valuesIn(one.torque ?? part?.torque, where, space);
+  const angles = valuesIn(one.angle ?? part?.angle, where, space);
+  const hands = handCases(part, where, context);
+  const all = torques.flatMap((torque) =>
+    angles.flatMap((angle) =>
+      hands.map((hand) => ({
+        value: { torque: torque.value, angle: angle.value, hand: hand.value },
+        where: torque.where.and(angle.where).and(hand.where),
+      })),
+    ),
+  );
+  const existing = all.filter((each) => !each.where.isEmpty);
+  return merged(existing, (value) => JSON.stringify([value?.torque?.text, value?.angle?.text, value?.hand]));
+}
+
+function torqueValue(
+  given: Tightening | undefined,
+  one: TightenInstruction,
+  context: BuildContext,
+): TorqueValue | undefined {
+  if (given?.torque === undefined) return undefined;
+  const { quantities } = context;
+  const written = quantities.torque(given.torque);
+  const angle = given.angle === undefined ? written.angle : quantities.inTwoUnits(given.angle).primary;
+  const before = (one.passes ?? []).slice(0, -1);
+  return {
+    primary: withReading(written.primary, one, context),
+    ...(written.secondary === undefined ? {} : { secondary: written.secondary }),
+    ...(angle === undefined ? {} : { angle }),
+    passes: before.map((pass) => quantities.inTwoUnits(pass)),
+    ...(given.hand === undefined ? {} : { turn: turnOf(given.hand, 'tighten') }),
+  };
+}
+
+/** A case without a torque beside cases with one prints a line to fill in. */
+function blankValue(given: Tightening | undefined, { writing }: BuildContext): TorqueValue {
+  const turn = given?.hand === undefined ? {} : { turn: turnOf(given.hand, 'tighten') };
+  return { primary: writing.phrases.noTorque, passes: [], ...turn };
+}
+
+function withReading(torque: string, one: TightenInstruction, { names, writing }: BuildContext): string {
+  return one.plus === undefined ? torque : writing.phrases.plus(torque, names.value(one.plus.id).name);
+}

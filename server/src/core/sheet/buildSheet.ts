@@ -1,0 +1,105 @@
+import type { ProcedureView } from '../analysis/procedureView';
+import { type Build, type BuildSet, buildsOf } from '../builds';
+import { beforeYouStart } from './build/beforeYouStart';
+import type { BuildContext, PickedSet, SheetOptions } from './build/buildContext';
+import { ConditionWords } from './build/conditionWords';
+import { concessionsOf, errorCount, findingsElsewhere } from './build/findings';
+import { headerOf, receivedFields, revisionLines } from './build/header';
+import type { Memory } from './build/instructions';
+import { kitLists } from './build/kits';
+import { consumableLines, hazardsOf, toolLines, wearOf } from './build/laidOut';
+import { Names } from './build/names';
+import { ProseReader } from './build/proseReader';
+import { QuantityWords } from './build/quantityWords';
+import { discardedRefs } from './build/renewals';
+import { type PlannedStep, phasesOf, planSteps } from './build/steps';
+import { recordTable, torqueTable } from './build/tables';
+import { writingFor } from './sentences';
+import { closed } from './sentences/grammar';
+import type { Sheet } from './sheet';
+
+export type { ConcessionInForce, FindingAtStep, PickedSet, SheetOptions } from './build/buildContext';
+
+const MOST_BUILDS = 200;
+
+/** A build that a sheet can be asked for. */
+export interface SheetBuild {
+  /** As `pickBuild` reads it. */
+  readonly id: string;
+  readonly label: string;
+}
+
+/** The builds to choose from, at most 200, plainest first. The first is the one to show when nobody has chosen. */
+export function listSheetBuilds({ space }: ProcedureView): SheetBuild[] {
+  return buildsOf(space.everything, space, MOST_BUILDS).map(({ id, label }: Build) => ({ id, label }));
+}
+
+/**
+ * The sheet of one build: only what holds for it, numbered through, with every sentence written and every table filled.
+ * What the bench decides is printed for each outcome with a box to tick. The result depends on its arguments alone, and
+ * a procedure that is only half written gives a sheet of what there is. Never throws.
+ */
+export function buildSheet(procedure: ProcedureView, picked: PickedSet, options: SheetOptions): Sheet {
+  const planned = planSteps(procedure, picked.set);
+  const context = contextFor(procedure, picked, options, planned);
+  const phases = phasesOf(planned, memoryFor(procedure, picked.set), context);
+  const kits = kitLists(context);
+  const consumables = consumableLines(context);
+  const errors = errorCount(context);
+  return {
+    format: 1,
+    language: options.language,
+    paper: options.paper,
+    header: headerOf(context),
+    ...(errors === 0 ? {} : { notReleased: { errors } }),
+    safety: { wear: wearOf(consumables, context) },
+    asReceived: receivedFields(context),
+    beforeYouStart: beforeYouStart(context),
+    hazards: hazardsOf(consumables),
+    tools: toolLines(context),
+    consumables,
+    kits,
+    phases,
+    torqueTable: torqueTable(phases),
+    recordTable: recordTable(phases),
+    findings: findingsElsewhere(context),
+    concessions: concessionsOf(context),
+    atInstallation: (procedure.value.atInstallation ?? []).map((one) => closed(context.prose.read(one))),
+    revisions: revisionLines(context),
+  };
+}
+
+function contextFor(
+  procedure: ProcedureView,
+  picked: PickedSet,
+  options: SheetOptions,
+  planned: readonly PlannedStep[],
+): BuildContext {
+  const writing = writingFor(options.language);
+  const names = new Names(procedure, options.language);
+  const stepNumbers = new Map(planned.map((one) => [one.id, one.number]));
+  return {
+    procedure,
+    document: procedure.document,
+    picked,
+    options,
+    writing,
+    names,
+    quantities: new QuantityWords(options.settings, writing.phrases),
+    conditions: new ConditionWords(procedure, writing.phrases),
+    prose: new ProseReader(procedure, names, writing, stepNumbers, picked.set),
+    stepNumbers,
+  };
+}
+
+function memoryFor(procedure: ProcedureView, set: BuildSet): Memory {
+  return { discarded: discardedRefs(procedure), renewalsAsked: renewalsAsked(procedure, set) };
+}
+
+/** Parts of which some step or kit line asks whether they were renewed. */
+function renewalsAsked(procedure: ProcedureView, set: BuildSet): Set<string> {
+  const { space, family } = procedure;
+  const wheres = procedure.steps.flatMap((step) => [step.where, ...step.instructions.map((one) => one.where)]);
+  const asked = wheres.filter((where) => where.overlaps(set)).flatMap((where) => space.outcomesOf(where));
+  return new Set(asked.filter((id) => family?.part(id) !== undefined));
+}

@@ -1,0 +1,56 @@
+import type { Prose, TorqueSetting, TorqueValue } from '../../sheet';
+import { join, quantity, sentences, strong } from '../grammar';
+import type { SentenceFacts, VerbWriters } from '../language';
+import { helpedBy, holdSentence, parts, turnSentence } from './words';
+
+/** Verbs that turn a fastener. */
+export const fastening: Pick<VerbWriters, 'loosen' | 'tighten' | 'seat'> = {
+  loosen: (one, facts) =>
+    sentences(
+      join('Loosen ', parts(one.loosen, facts), helpedBy(one, facts), '.'),
+      turnSentence(facts),
+      holdSentence(facts),
+    ),
+  tighten: (one, facts) =>
+    sentences(
+      join('Tighten ', parts(one.tighten, facts, one.count?.value), torqueWords(facts), '.'),
+      facts.torque?.kind === 'byOutcome' ? join('Tick the box that applies and use its values.') : turnSentence(facts),
+      holdSentence(facts),
+    ),
+  seat: (one, facts) =>
+    join('Seat ', parts(one.seat, facts), ' in ', ownGroove(one.seat?.length), helpedBy(one, facts), '.'),
+};
+
+function ownGroove(count: number | undefined): string {
+  return count === undefined || count < 2 ? 'its groove' : 'their grooves';
+}
+
+function torqueWords(facts: SentenceFacts): Prose {
+  const order = facts.inOrder.length === 0 ? undefined : `in the order ${facts.inOrder.join(', ')}`;
+  const setting = facts.torque === undefined ? [] : settingWords(facts.torque);
+  return join(
+    setting,
+    order && (facts.torque?.kind === 'one' && facts.torque.value.passes.length > 0 ? `, ${order}` : ` ${order}`),
+  );
+}
+
+function settingWords(setting: TorqueSetting): Prose {
+  if (setting.kind === 'blank')
+    return join(' to ', quantity('____________'), ' (torque not stated: ask before you tighten)');
+  if (setting.kind === 'byOutcome') return [];
+  return setting.value.passes.length === 0 ? join(' to ', finalWords(setting.value)) : passWords(setting.value);
+}
+
+function passWords(value: TorqueValue): Prose {
+  const before = value.passes.flatMap((pass) => [strong(pass.primary), second(pass.secondary), ', then ']);
+  return join(` in ${value.passes.length + 1} passes: `, ...before, finalWords(value));
+}
+
+function finalWords(value: TorqueValue): Prose {
+  const turn = value.angle === undefined ? undefined : join(', then turn a further ', strong(value.angle));
+  return join(strong(value.primary), second(value.secondary), turn);
+}
+
+function second(secondary: string | undefined): string | undefined {
+  return secondary === undefined ? undefined : ` (${secondary})`;
+}

@@ -1,0 +1,80 @@
+import type { Prose, Run } from '../../sheet';
+import { type Grammar, join, type Thing, text } from '../grammar';
+
+const NUMBERS = [
+  'no',
+  'one',
+  'two',
+  'three',
+  'four',
+  'five',
+  'six',
+  'seven',
+  'eight',
+  'nine',
+  'ten',
+  'eleven',
+  'twelve',
+];
+const DETERMINERS =
+  /^(?:the|a|an|this|that|these|those|its|their|your|each|every|both|all|any|no|one|two|three|four|five|six|some)\b/iu;
+/** Words after which English wants an article before the name of a thing. */
+const BEFORE_ARTICLE =
+  /(?:^|[.:;!?]\s+|\b(?:about|above|across|after|against|along|and|around|as|at|before|behind|below|beside|between|by|clean|close|fit|for|from|hold|if|in|inside|install|into|loosen|near|of|off|on|onto|or|out|outside|over|press|push|put|remove|seat|set|take|than|that|through|tighten|to|towards|turn|under|until|when|where|while|with|without))\s*$/iu;
+/** Where the head of a name ends: a preposition, or the figures of a size behind it. */
+const TAIL = /\s(?:of|for|with|at|in|on|to|from|towards|\d).*$/u;
+
+/** How a person writes a small count; figures from thirteen on. */
+export function numberWord(count: number): string {
+  return NUMBERS[count] ?? String(count);
+}
+
+/** The plural of a name by its head: `nut of the clamp` gives `nuts of the clamp`. Names that are plural stay. */
+export function plural(name: string): string {
+  const tail = TAIL.exec(name)?.[0] ?? '';
+  const head = name.slice(0, name.length - tail.length);
+  return `${pluralWord(head)}${tail}`;
+}
+
+function pluralWord(word: string): string {
+  if (/[^s]s$/u.test(word)) return word;
+  if (/(?:s|x|z|ch|sh)$/iu.test(word)) return `${word}es`;
+  if (/[^aeiou]y$/iu.test(word)) return `${word.slice(0, -1)}ies`;
+  return `${word}s`;
+}
+
+function isPlural(thing: Thing): boolean {
+  return thing.count !== 1 && thing.count !== undefined;
+}
+
+function name(thing: Thing, words = thing.name): Run {
+  return thing.kind === 'value' ? text(words) : { kind: thing.kind, text: words };
+}
+
+function definite(thing: Thing, adjective: string): Prose {
+  const count = thing.kind !== 'value' && isPlural(thing) ? `${numberWord(thing.count ?? 0)} ` : '';
+  const already = DETERMINERS.test(thing.name) ? '' : 'the ';
+  return join(already, count, adjective, name(thing, isPlural(thing) ? plural(thing.name) : thing.name));
+}
+
+function listed(items: readonly Prose[], last: string): Prose {
+  const [first, ...rest] = items;
+  if (first === undefined) return [];
+  return join(first, ...rest.flatMap((item, place) => [place === rest.length - 1 ? ` ${last} ` : ', ', item]));
+}
+
+export const englishGrammar: Grammar = {
+  the: (thing) => definite(thing, ''),
+  theNew: (thing) => definite(thing, 'new '),
+  someOf: (count, thing) => join(`${numberWord(count)} of the `, name(thing, plural(thing.name))),
+  bare: (thing) => [name(thing)],
+  and: (items) => listed(items, 'and'),
+  or: (items) => listed(items, 'or'),
+  withArticle: (phrase) => {
+    const start = phrase[0]?.text ?? '';
+    return start === '' || DETERMINERS.test(start) || /^[\d<]/u.test(start) ? phrase : join('the ', phrase);
+  },
+  pronoun: (things) => (things.length === 1 && things[0] !== undefined && !isPlural(things[0]) ? 'it' : 'them'),
+  wantsArticle: (before) => BEFORE_ARTICLE.test(before),
+  series: (items) => items.join(', '),
+};

@@ -1,0 +1,88 @@
+import { capital, join, plain, strong, text } from '../grammar';
+import type { Alternative, Phrases } from '../language';
+import { englishGrammar as grammar, plural } from './grammar';
+
+const list = (items: readonly string[], last: 'and' | 'or'): string =>
+  plain((last === 'and' ? grammar.and : grammar.or)(items.map((item) => [text(item)])));
+
+const the = (name: string): string => plain(grammar.the({ kind: 'value', name, count: 1, sort: undefined }));
+
+function alternativeWords({ variants, finished, arrived, found }: Alternative): string {
+  const clauses = [
+    ...(variants.length === 0 ? [] : [`the unit is a ${list(variants, 'or')}`]),
+    ...optionWords('the unit leaves', finished),
+    ...optionWords('the unit arrived', arrived),
+    ...found.map(
+      ({ name, values, kind }) =>
+        `${the(name)} is ${list(
+          values.map((value) => valueWords(value, kind)),
+          'or',
+        )}`,
+    ),
+  ];
+  return list(clauses, 'and');
+}
+
+function optionWords(start: string, options: readonly { name: string; present: boolean }[]): string[] {
+  const named = (present: boolean) =>
+    options.filter((option) => option.present === present).map(({ name }) => the(name));
+  const groups: [string, string[], 'and' | 'or'][] = [
+    ['with', named(true), 'and'],
+    ['without', named(false), 'or'],
+  ];
+  return groups.flatMap(([word, names, last]) => (names.length === 0 ? [] : [`${start} ${word} ${list(names, last)}`]));
+}
+
+function valueWords(value: string, kind: 'identified' | 'renewal'): string {
+  return kind === 'renewal' && value === 're-used' ? 'used again' : value;
+}
+
+export const englishPhrases: Phrases = {
+  clause: (alternatives) => alternatives.map(alternativeWords).join(', or '),
+  onlyWhen: (clause) => `Only when ${clause}`,
+  when: (clause) => `When ${clause}`,
+  valueWhen: (value, clause) => `${value} when ${clause}`,
+  hold: (hold) =>
+    join(
+      'Hold ',
+      grammar.withArticle(hold.at),
+      hold.with.length > 0 && join(' with ', grammar.and(hold.with.map(grammar.the))),
+      '.',
+    ),
+  turn: (direction, hand) =>
+    join('turn ', strong(direction), hand === 'left' ? ' (left-hand thread)' : ' (right-hand thread)'),
+  inOrder: (names) => `In the order ${grammar.series(names)}`,
+  plus: (torque, reading) => `${torque} + ${reading}`,
+  atMost: (value) => `at most ${value}`,
+  atLeast: (value) => `at least ${value}`,
+  piecesOf: (name, count) => (count > 1 ? `${capital(plural(name))} (${count})` : capital(name)),
+  noTorque: '____________ (not stated: ask)',
+  notStated: 'not stated: ask before you go on',
+  torqueToSet: 'Torque to set',
+  sizeChosen: 'Size chosen',
+  started: 'Started (date and time)',
+  serialNumberOf: (part) => `Serial number of ${plain(grammar.the(part))}`,
+  planes: (count) => Array.from({ length: count }, (_, index) => `Plane ${index + 1}`),
+  residualUnbalance: (group) => `Residual unbalance of ${the(group)}`,
+  replace: (parts) => join('Replace ', grammar.and(parts.map(grammar.the)), '.'),
+  rejectParts: (parts) => join('Reject ', grammar.and(parts.map(grammar.the)), '. Stop and ask.'),
+  rejectUnit: join('Reject the unit. Stop and ask.'),
+  goBack: (step, atMost) => join('Go back to ', step, atMost !== undefined && `, at most ${times(atMost)}`, '.'),
+  stillNot: (then) => join('If it is still not right: ', then),
+  step: (number) => `step ${number}`,
+  stepElsewhere: (title) => `step “${title}” (not on this sheet)`,
+  figure: (name) => `figure “${name}”`,
+  renewal: (part) => [`${capital(part)} used again`, `${capital(part)} renewed`],
+  arrivedWith: (option) => `Arrived with ${the(option)}`,
+  yes: 'Yes',
+  no: 'No',
+  signer: (role) => (role === 'customer' ? 'the customer' : role),
+  protection: (of) =>
+    ({ eyes: 'eye protection', skin: 'protective gloves', breath: 'breathing protection or good ventilation' })[of],
+  superseded: (number, by) => `${number} (superseded by ${by})`,
+};
+
+function times(count: number): string {
+  if (count === 1) return 'once';
+  return count === 2 ? 'twice' : `${count} times`;
+}

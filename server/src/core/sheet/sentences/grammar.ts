@@ -1,0 +1,87 @@
+import type { Prose, Run } from '../sheet';
+
+/** Something that a sentence names. How it is written, with article and number, is the grammar's business. */
+export interface Thing {
+  readonly kind: 'part' | 'tool' | 'consumable' | 'value';
+  /** The name as declared, singular and without an article; the id where nothing declares it. */
+  readonly name: string;
+  /** How many pieces are meant; undefined where that differs or is not known. */
+  readonly count: number | undefined;
+  /** What sort of part, tool or consumable it is, as its document says. */
+  readonly sort: string | undefined;
+}
+
+/** How one language puts words together. Everything gives runs, so that printers still know what each word means. */
+export interface Grammar {
+  /** With its definite article, in the number that is meant: `the four seal plate screws`. */
+  the(thing: Thing): Prose;
+  /** The same, as a part out of the kit: `the new compressor nut`. */
+  theNew(thing: Thing): Prose;
+  /** Some pieces of several: `two of the seal plate screws`. */
+  someOf(count: number, thing: Thing): Prose;
+  /** Without an article, as stuff is named: `assembly oil`. */
+  bare(thing: Thing): Prose;
+  /** `a, b and c`. */
+  and(items: readonly Prose[]): Prose;
+  /** `a, b or c`. */
+  or(items: readonly Prose[]): Prose;
+  /** A phrase of the writer with an article before it where it has none: `thread` to `the thread`. */
+  withArticle(phrase: Prose): Prose;
+  /** The pronoun for things named before: `it` or `them`. */
+  pronoun(things: readonly Thing[]): string;
+  /** Whether a mention that follows these words needs an article of its own. */
+  wantsArticle(wordsBefore: string): boolean;
+  /** A list of numbers or short names: `1, 3, 2, 4`. */
+  series(items: readonly string[]): string;
+}
+
+/** What a sentence is put together from. */
+export type Piece = string | Run | Prose | undefined | false;
+
+export const text = (words: string): Run => ({ kind: 'text', text: words });
+export const strong = (words: string): Run => ({ kind: 'strong', text: words });
+export const quantity = (words: string): Run => ({ kind: 'quantity', text: words });
+
+/** Joins pieces as they stand; neighbours of one plain kind become one run. */
+export function join(...pieces: readonly Piece[]): Prose {
+  const runs: Prose = [];
+  for (const piece of pieces.flatMap(runsOf)) {
+    const last = runs.at(-1);
+    if (last?.kind === 'text' && piece.kind === 'text') runs[runs.length - 1] = text(last.text + piece.text);
+    else if (piece.text !== '') runs.push(piece);
+  }
+  return runs;
+}
+
+/** Sentences one after the other, with a space between; what is empty is left out. */
+export function sentences(...all: readonly Piece[]): Prose {
+  const present = all.map((one) => join(one)).filter((one) => one.length > 0);
+  return join(...present.flatMap((one, place) => (place === 0 ? [one] : [' ', one])));
+}
+
+/** The text alone, for labels and tables. */
+export function plain(prose: Prose): string {
+  return prose.map((run) => run.text).join('');
+}
+
+/** The first letter made a capital, as at the start of a sentence or in a label. */
+export function capital(words: string): string {
+  return words.slice(0, 1).toUpperCase() + words.slice(1);
+}
+
+/** The same for a sentence of runs. */
+export function capitalised(prose: Prose): Prose {
+  const [first, ...rest] = prose;
+  return first === undefined ? [] : [{ ...first, text: capital(first.text) }, ...rest];
+}
+
+/** Closes a sentence, unless the writer has. */
+export function closed(prose: Prose): Prose {
+  return prose.length === 0 || /[.!?:;…]\s*$/u.test(plain(prose)) ? prose : join(prose, '.');
+}
+
+function runsOf(piece: Piece): readonly Run[] {
+  if (piece === undefined || piece === false) return [];
+  if (typeof piece === 'string') return [text(piece)];
+  return Array.isArray(piece) ? piece : [piece as Run];
+}

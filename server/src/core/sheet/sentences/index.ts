@@ -1,0 +1,17 @@
+import type { Instruction } from '../../model/generated/types';
+import type { Prose, SheetLanguage } from '../sheet';
+import { english } from './english';
+import type { SentenceFacts, SheetWriting } from './language';
+
+const byLanguage: { readonly [Language in SheetLanguage]: SheetWriting } = { en: english };
+
+export function writingFor(language: SheetLanguage): SheetWriting {
+  return byLanguage[language];
+}
+
+/** Writes the sentence of an instruction: its own wording where the writer gave some, else that of its verb. */
+export function writeSentence(instruction: Instruction, facts: SentenceFacts, writing: SheetWriting): Prose {
+  if (instruction.say !== undefined) return facts.prose(instruction.say);
+  const write = writing.verbs[instruction.verb] as (one: Instruction, facts: SentenceFacts) => Prose;
+  return write(instruction, facts);
+}

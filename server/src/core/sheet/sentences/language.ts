@@ -1,0 +1,121 @@
+import type { Instruction } from '../../model/generated/types';
+import type { Count, QuantityValue, Ref, SignedTerm, Prose as WrittenProse } from '../../model/values';
+import type { Hand, Prose, TorqueSetting, TurnDirection } from '../sheet';
+import type { Grammar, Thing } from './grammar';
+
+export type ToolUse = { readonly tool?: Ref; readonly count?: Count };
+
+/** Which way to turn. `open`: it depends on what the bench finds, and boxes beside the sentence say on what. */
+export type TurnFacts =
+  | { readonly kind: 'known'; readonly direction: TurnDirection; readonly hand: Hand }
+  | { readonly kind: 'open' }
+  | { readonly kind: 'unknown' };
+
+/** What is counter-held, and with what. */
+export interface HoldFacts {
+  readonly at: Prose;
+  readonly with: readonly Thing[];
+}
+
+/** Everything that a sentence may need to know, decided for the build. It asks by reference and is told names. */
+export interface SentenceFacts {
+  part(ref: Ref): Thing;
+  tool(use: ToolUse): Thing;
+  consumable(ref: Ref): Thing;
+  /** A limit, reading, dimension, outcome or balance group. */
+  value(ref: Ref): Thing;
+  /** In the units of the sheet: `5.1 ± 0.3 N·m (45 ± 3 lbf·in)`. */
+  quantity(value: QuantityValue): string;
+  prose(written: WrittenProse): Prose;
+  term(term: SignedTerm): { readonly sign: 1 | -1; readonly name: Prose };
+  /** Whether the part comes new out of the kit at every rebuild. */
+  alwaysRenewed(ref: Ref): boolean;
+  readonly turn: TurnFacts;
+  readonly hold: HoldFacts | undefined;
+  /** How it faces and what it locates on, as the instruction says it, else the family. */
+  readonly orient: Prose | undefined;
+  readonly locate: Prose | undefined;
+  readonly torque: TorqueSetting | undefined;
+  /** Order of the pieces, as names. */
+  readonly inOrder: readonly string[];
+  readonly places: readonly string[];
+  readonly from: readonly SignedTerm[];
+  /** Sizes that a part comes in, and the step between them, in the units of the sheet. */
+  readonly sizes: { readonly range: string; readonly step: string | undefined } | undefined;
+  /** What the bench can find, as its values are written. */
+  readonly findable: readonly string[];
+  /** The sentence of a check of the family. */
+  readonly check: Prose | undefined;
+  readonly grade: string | undefined;
+  /** Time that the consumables waited for need, where the stores say it. */
+  readonly cure: string | undefined;
+  /** Parts taken off here that are not fitted again. */
+  readonly discarded: readonly Ref[];
+}
+
+/** The writer of each verb's sentence. */
+export type VerbWriters = {
+  readonly [Verb in Instruction['verb']]: (
+    instruction: Extract<Instruction, { verb: Verb }>,
+    facts: SentenceFacts,
+  ) => Prose;
+};
+
+/** One way in which a condition can come true. */
+export interface Alternative {
+  readonly variants: readonly string[];
+  readonly finished: readonly { readonly name: string; readonly present: boolean }[];
+  readonly arrived: readonly { readonly name: string; readonly present: boolean }[];
+  readonly found: readonly {
+    readonly name: string;
+    readonly values: readonly string[];
+    /** `renewal`: whether a part was re-used or renewed. */
+    readonly kind: 'identified' | 'renewal';
+  }[];
+}
+
+/** What the sheet says around the sentences. */
+export interface Phrases {
+  /** `the hand of the compressor nut is left, or the unit arrived with the wide inlet ring`. */
+  clause(alternatives: readonly Alternative[]): string;
+  onlyWhen(clause: string): string;
+  when(clause: string): string;
+  valueWhen(value: string, clause: string): string;
+  hold(hold: HoldFacts): Prose;
+  turn(direction: TurnDirection, hand: Hand): Prose;
+  inOrder(names: readonly string[]): string;
+  plus(torque: string, reading: string): string;
+  atMost(value: string): string;
+  atLeast(value: string): string;
+  piecesOf(name: string, count: number): string;
+  noTorque: string;
+  notStated: string;
+  torqueToSet: string;
+  sizeChosen: string;
+  started: string;
+  serialNumberOf(part: Thing): string;
+  planes(count: number): string[];
+  residualUnbalance(group: string): string;
+  replace(parts: readonly Thing[]): Prose;
+  rejectParts(parts: readonly Thing[]): Prose;
+  rejectUnit: Prose;
+  goBack(step: Prose, atMost: number | undefined): Prose;
+  stillNot(then: Prose): Prose;
+  step(number: number): string;
+  stepElsewhere(title: string): string;
+  figure(name: string): string;
+  renewal(part: string): string[];
+  arrivedWith(option: string): string;
+  yes: string;
+  no: string;
+  signer(role: 'fitter' | 'inspector' | 'supervisor' | 'customer'): string;
+  protection(of: 'eyes' | 'skin' | 'breath'): string;
+  superseded(number: string, by: string): string;
+}
+
+/** All that a sheet language brings for written sentences. */
+export interface SheetWriting {
+  readonly grammar: Grammar;
+  readonly phrases: Phrases;
+  readonly verbs: VerbWriters;
+}
