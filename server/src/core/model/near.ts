@@ -19,5 +19,12 @@ function closeness(wanted: string, candidate: string): number {
   const sorted = (text: string): string => plain(text).split('-').sort().join('-');
   const straight = distance(plain(wanted), plain(candidate));
   if (straight === 0) return 0;
+  if (straight === 2 && isSwap(wanted, candidate)) return 1;
   return Math.min(straight, sorted(wanted) === sorted(candidate) ? 1 : straight);
+}
+
+/** Two letters in the wrong order are the commonest slip of all: `titel`. */
+function isSwap(wanted: string, candidate: string): boolean {
+  const letters = (text: string): string => [...text].sort().join('');
+  return wanted.length === candidate.length && letters(wanted) === letters(candidate);
 }
