@@ -52,9 +52,19 @@ function visitMap(map: MapNode, shape: Shape | undefined, owner: string, problem
     if (seen.has(key.text)) problems.push({ kind: 'duplicate-key', range: key, key: key.text, declares });
     seen.add(key.text);
     if (declares && !isId(key.text)) problems.push({ kind: 'wrong-id', range: key, text: key.text });
-    if (value === undefined) problems.push(emptyProblem(map, index, shape, owner));
-    else visit(value, keyShape(shape, key.text), key.text, problems);
+    if (value === undefined && !isFurtherPiece(map, index, shape))
+      problems.push(emptyProblem(map, index, shape, owner));
+    if (value !== undefined) visit(value, keyShape(shape, key.text), key.text, problems);
   }
+}
+
+/** A text that several commas cut is told at its first piece. */
+function isFurtherPiece(map: MapNode, index: number, shape: Shape | undefined): boolean {
+  const isPiece = (at: number): boolean => {
+    const pair = map.pairs[at];
+    return pair !== undefined && pair.value === undefined && shape?.as === 'object' && !(pair.key.text in shape.keys);
+  };
+  return map.flow && index > 1 && isPiece(index) && isPiece(index - 1);
 }
 
 function emptyProblem(map: MapNode, index: number, shape: Shape | undefined, owner: string): ShapeProblem {
