@@ -1,4 +1,4 @@
-import type { Item, ItemRange } from '../../syntax/node';
+import type { Item, ItemRange, MapNode } from '../../syntax/node';
 import { quoted, quoteValueAt } from '../../syntax/quoteValue';
 import { readItem } from '../../syntax/readItem';
 import type { FixSafety } from '../finding';
@@ -34,4 +34,15 @@ export function restOfLine(item: Item, from: number): ItemRange {
   let to = newline < 0 ? item.text.length : newline;
   while (to > from && /\s/.test(item.text.charAt(to - 1))) to--;
   return { item, from, to };
+}
+
+/** The fix for a text within brackets that commas cut in pieces: all of it in quotes, from the value that it began as. */
+export function quoteCut(map: MapNode, index: number): FixDraft[] {
+  const start = map.pairs[index - 1]?.value;
+  if (start === undefined || start.kind !== 'scalar' || start.style !== 'plain') return [];
+  let last = index;
+  // Further pieces without a value belong to the same text; a piece that is followed by a colon is a key.
+  while (map.pairs[last + 1] !== undefined && map.pairs[last + 1]?.value === undefined) last++;
+  const end = map.pairs[last]?.key;
+  return end === undefined ? [] : quoteRange({ item: start.item, from: start.from, to: end.to });
 }
