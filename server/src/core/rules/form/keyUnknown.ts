@@ -22,10 +22,7 @@ export const keyUnknown = defineRule({
   },
   messages: {
     unknown: (key: string, owner: string, near: readonly string[]) =>
-      `"${shortened(key)}" is no key of ${owner}; ${didYouMean(near, 'take it out, or write it as a note')}`.replace(
-        /\?$/,
-        '',
-      ),
+      `"${shortened(key)}" is no key of ${owner}; ${didYouMean(near, 'take it out, or write it as a note')}`,
     secondVerb: (verb: string, key: string) =>
       `One instruction does one thing, and this one has "${verb}" already; start a new entry with "- ${key}:"`,
   },

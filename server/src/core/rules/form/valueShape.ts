@@ -32,10 +32,7 @@ export const valueShape = defineRule({
     kind: (key: string, wanted: string, found: string) =>
       key === '' ? `Here belongs ${wanted}, not a ${found}` : `"${key}" wants ${wanted}, not a ${found}`,
     choice: (text: string, choices: readonly string[], near: readonly string[]) =>
-      `"${shortened(text)}" is none of the choices; ${didYouMean(near, `write ${choicesText(choices)}`)}`.replace(
-        /\?$/,
-        '',
-      ),
+      `"${shortened(text)}" is none of the choices; ${didYouMean(near, `write ${choicesText(choices)}`)}`,
     flag: (text: string) => `"${shortened(text)}" is neither true nor false; write one of the two`,
     count: (text: string, key: string) => `"${key}" wants a whole number in digits, not "${shortened(text)}"`,
     date: (text: string) => `"${shortened(text)}" is no day of the calendar; write it like 2027-03-01`,
