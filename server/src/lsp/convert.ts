@@ -16,6 +16,8 @@ import type { Span, TextEdit as SpanEdit } from '../core/text/span';
 
 /** The core's URI of a client's: not percent-encoded. Text that is no proper encoding is taken as it stands. */
 export function toCoreUri(clientUri: string): Uri {
+  // What comes over the wire need not be what its type says.
+  if (typeof clientUri !== 'string') throw new TypeError('A document is named by its URI, a text');
   try {
     return decodeURIComponent(clientUri);
   } catch {

@@ -1,0 +1,198 @@
+import { type ChildProcess, spawn } from 'node:child_process';
+import { once } from 'node:events';
+import { renameSync, rmSync, unlinkSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { build } from 'esbuild';
+import { onTestFinished } from 'vitest';
+import {
+  type CodeAction,
+  CodeActionRequest,
+  createProtocolConnection,
+  type Diagnostic,
+  DidChangeTextDocumentNotification,
+  DidChangeWatchedFilesNotification,
+  DidCloseTextDocumentNotification,
+  DidOpenTextDocumentNotification,
+  DidRenameFilesNotification,
+  FileChangeType,
+  InitializedNotification,
+  InitializeRequest,
+  type InitializeResult,
+  type ProtocolConnection,
+  PublishDiagnosticsNotification,
+  type PublishDiagnosticsParams,
+  RegistrationRequest,
+  StreamMessageReader,
+  StreamMessageWriter,
+  type TextEdit,
+} from 'vscode-languageserver/node';
+import { temporaryFiles } from '../support/temporaryFiles';
+
+const root = join(import.meta.dirname, '../..');
+let bundle: Promise<string> | undefined;
+
+/** Bundles the server as it is now, once for a test file. */
+function bundledServer(): Promise<string> {
+  bundle ??= bundleServer();
+  return bundle;
+}
+
+async function bundleServer(): Promise<string> {
+  const outfile = join(root, `.cache/lsp-tests/server-${process.pid}.js`);
+  await build({
+    absWorkingDir: root,
+    entryPoints: ['server/src/node/main.ts'],
+    outfile,
+    bundle: true,
+    platform: 'node',
+    format: 'cjs',
+    external: ['@myriaddreamin/typst-ts-node-compiler'],
+    define: { 'import.meta.url': 'importMetaUrl' },
+    banner: { js: "const importMetaUrl = require('node:url').pathToFileURL(__filename).href;" },
+    logLevel: 'error',
+  });
+  process.once('exit', () => rmSync(outfile, { force: true }));
+  return outfile;
+}
+
+export interface ClientOptions {
+  /** Folders to open, relative; by default the one that holds the files. An empty list opens none. */
+  readonly folders?: readonly string[];
+  readonly sheets?: boolean;
+}
+
+/** An editor, as the server sees one: real messages to a real process over its standard input and output. */
+export class TestClient {
+  readonly #shown = new Map<string, PublishDiagnosticsParams>();
+  readonly #waiting = new Set<() => void>();
+  readonly #versions = new Map<string, number>();
+  initialized: InitializeResult | undefined;
+
+  private constructor(
+    readonly folder: string,
+    readonly server: ChildProcess,
+    readonly connection: ProtocolConnection,
+  ) {}
+
+  static async start(files: Readonly<Record<string, string>>, options: ClientOptions = {}): Promise<TestClient> {
+    const folder = temporaryFiles(files);
+    const server = spawn(process.execPath, [await bundledServer(), '--stdio'], { stdio: ['pipe', 'pipe', 'inherit'] });
+    const [input, output] = [server.stdout, server.stdin];
+    const connection = createProtocolConnection(new StreamMessageReader(input), new StreamMessageWriter(output));
+    const client = new TestClient(folder, server, connection);
+    onTestFinished(() => client.#stop());
+    await client.#initialize(options);
+    return client;
+  }
+
+  uri(path: string): string {
+    return pathToFileURL(join(this.folder, path)).href;
+  }
+
+  open(path: string, text: string): void {
+    this.#versions.set(path, 1);
+    const textDocument = { uri: this.uri(path), languageId: 'witnessmark', version: 1, text };
+    void this.connection.sendNotification(DidOpenTextDocumentNotification.type, { textDocument });
+  }
+
+  /** Types: one edit, or a whole new text. */
+  change(path: string, change: TextEdit | string): void {
+    const version = (this.#versions.get(path) ?? 0) + 1;
+    this.#versions.set(path, version);
+    const contentChanges =
+      typeof change === 'string' ? [{ text: change }] : [{ range: change.range, text: change.newText }];
+    const params = { textDocument: { uri: this.uri(path), version }, contentChanges };
+    void this.connection.sendNotification(DidChangeTextDocumentNotification.type, params);
+  }
+
+  close(path: string): void {
+    void this.connection.sendNotification(DidCloseTextDocumentNotification.type, {
+      textDocument: { uri: this.uri(path) },
+    });
+  }
+
+  /** Writes a file on disk, as another program would, and says so. */
+  writeOnDisk(path: string, text: string): void {
+    writeFileSync(join(this.folder, path), text);
+    this.#fileEvent(path, FileChangeType.Changed);
+  }
+
+  removeOnDisk(path: string): void {
+    unlinkSync(join(this.folder, path));
+    this.#fileEvent(path, FileChangeType.Deleted);
+  }
+
+  /** Renames a folder, as the editor does it itself. */
+  rename(from: string, to: string): void {
+    renameSync(join(this.folder, from), join(this.folder, to));
+    const files = [{ oldUri: this.uri(from), newUri: this.uri(to) }];
+    void this.connection.sendNotification(DidRenameFilesNotification.type, { files });
+  }
+
+  /** Waits until what the server has said last of a document is as wanted. */
+  async shown(path: string, wanted: (diagnostics: readonly Diagnostic[]) => boolean): Promise<readonly Diagnostic[]> {
+    for (;;) {
+      const last = this.#shown.get(this.uri(path));
+      const isCurrent = last?.version === undefined || last.version === this.#versions.get(path);
+      if (last !== undefined && isCurrent && wanted(last.diagnostics)) return last.diagnostics;
+      await new Promise<void>((resolve) => this.#waiting.add(resolve));
+    }
+  }
+
+  /** Waits until a finding of a rule is shown, and gives the first. */
+  async finding(path: string, rule: string): Promise<Diagnostic> {
+    const has = (diagnostic: Diagnostic) => diagnostic.code === rule;
+    const found = (await this.shown(path, (diagnostics) => diagnostics.some(has))).find(has);
+    if (found === undefined) throw new Error(`No ${rule}`);
+    return found;
+  }
+
+  /** Waits until no finding of a rule is shown any more. */
+  async noFinding(path: string, rule: string): Promise<void> {
+    await this.shown(path, (diagnostics) => diagnostics.every((diagnostic) => diagnostic.code !== rule));
+  }
+
+  async fixes(path: string, diagnostic: Diagnostic): Promise<CodeAction[]> {
+    const actions = await this.connection.sendRequest(CodeActionRequest.type, {
+      textDocument: { uri: this.uri(path) },
+      range: diagnostic.range,
+      context: { diagnostics: [diagnostic] },
+    });
+    return (actions ?? []) as CodeAction[];
+  }
+
+  async #initialize({ folders = ['.'], sheets = false }: ClientOptions): Promise<void> {
+    this.connection.onNotification(PublishDiagnosticsNotification.type, (params) => {
+      this.#shown.set(params.uri, params);
+      const waiting = [...this.#waiting];
+      this.#waiting.clear();
+      for (const wake of waiting) wake();
+    });
+    this.connection.onRequest(RegistrationRequest.type, () => {});
+    this.connection.listen();
+    this.initialized = await this.connection.sendRequest(InitializeRequest.type, {
+      processId: process.pid,
+      rootUri: null,
+      workspaceFolders: folders.map((folder) => ({ uri: this.uri(folder), name: folder })),
+      initializationOptions: { sheets },
+      capabilities: {
+        workspace: { didChangeWatchedFiles: { dynamicRegistration: true }, workspaceEdit: { documentChanges: true } },
+        textDocument: { publishDiagnostics: { relatedInformation: true } },
+      },
+    });
+    await this.connection.sendNotification(InitializedNotification.type, {});
+  }
+
+  #fileEvent(path: string, type: FileChangeType): void {
+    const changes = [{ uri: this.uri(path), type }];
+    void this.connection.sendNotification(DidChangeWatchedFilesNotification.type, { changes });
+  }
+
+  async #stop(): Promise<void> {
+    const ended = this.server.exitCode === null ? once(this.server, 'exit') : undefined;
+    this.connection.dispose();
+    this.server.kill();
+    await ended;
+  }
+}
