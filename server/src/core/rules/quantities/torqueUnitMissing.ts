@@ -1,7 +1,13 @@
-import { findBareTorques } from '../../quantity';
+import type { ProseFact } from '../../model/facts';
+import type { QuantityValue } from '../../model/values';
+import { type BareTorque, findBareTorques, type QuantityProblem, type Unit } from '../../quantity';
+import type { ItemRange } from '../../syntax/node';
 import { sourceRange } from '../../syntax/scalarSource';
 import { defineRule } from '../defineRule';
 import { inStep } from '../examples';
+import type { FixDraft, RuleContext } from '../ruleContext';
+import { isCutAtComma } from '../support/cutAtComma';
+import { likeliestFirst } from '../support/familyTorques';
 import { quantityRange } from '../support/quantityRange';
 
 export const torqueUnitMissing = defineRule({
@@ -24,23 +30,44 @@ export const torqueUnitMissing = defineRule({
     quantity({ value }, ctx) {
       if (value.dimension !== 'torque') return;
       for (const problem of value.reading.problems) {
-        if (problem.kind !== 'unit-missing') continue;
-        const at = quantityRange(value, { start: problem.insertAt, end: problem.insertAt });
+        if (problem.kind !== 'unit-missing' || isCutAtComma(value)) continue;
         ctx.report(quantityRange(value, problem.span), 'value', [value.text.trim()], {
-          fixes: () =>
-            problem.candidates.map((unit) => ({
-              title: `Write ${unit.symbol}`,
-              edits: [{ range: at, text: ` ${unit.symbol}` }],
-            })),
+          fixes: () => valueFixes(value, problem, ctx),
         });
       }
     },
-    prose({ prose }, ctx) {
-      for (const bare of findBareTorques(prose.text)) {
+    prose(fact, ctx) {
+      for (const bare of findBareTorques(fact.prose.text)) {
         if (bare.unit.kind !== 'missing') continue;
-        const range = sourceRange(prose.scalar, bare.span.start, bare.span.end);
-        ctx.report(range, 'prose', [prose.text.slice(bare.span.start, bare.span.end)]);
+        const { start, end } = bare.span;
+        ctx.report(sourceRange(fact.prose.scalar, start, end), 'prose', [fact.prose.text.slice(start, end)], {
+          fixes: () => proseFixes(fact, bare, ctx),
+        });
       }
     },
   },
 });
+
+function valueFixes(
+  value: QuantityValue,
+  problem: QuantityProblem & { readonly kind: 'unit-missing' },
+  ctx: RuleContext,
+): FixDraft[] {
+  const at = problem.insertAt;
+  const write = (unit: Unit): string => `${value.text.slice(0, at)} ${unit.symbol}${value.text.slice(at)}`;
+  const range = quantityRange(value, { start: at, end: at });
+  return likeliestFirst(problem.candidates, ctx, write).map((unit) => writeUnit(unit, range));
+}
+
+function proseFixes({ prose }: ProseFact, bare: BareTorque, ctx: RuleContext): FixDraft[] {
+  const { start, end } = bare.span;
+  const written = prose.text.slice(start, end);
+  const range = sourceRange(prose.scalar, end, end);
+  return likeliestFirst(bare.candidates, ctx, (unit) => `${written} ${unit.symbol}`).map((unit) =>
+    writeUnit(unit, range),
+  );
+}
+
+function writeUnit(unit: Unit, range: ItemRange): FixDraft {
+  return { title: `Write ${unit.symbol}`, edits: [{ range, text: ` ${unit.symbol}` }] };
+}

@@ -1,0 +1,125 @@
+import type { QuantityFact } from '../../model/facts';
+import type { QuantityValue } from '../../model/values';
+import type { QuantityProblem, Unit } from '../../quantity';
+import { defineRule } from '../defineRule';
+import { inStep } from '../examples';
+import type { FixDraft, RuleContext } from '../ruleContext';
+import { isCutAtComma } from '../support/cutAtComma';
+import { orList } from '../support/orList';
+import { quantityRange } from '../support/quantityRange';
+
+/** Words that may stand in place of a value, and the key under which each may. */
+const WORD_KEYS: Readonly<Record<string, string>> = { cure: 'wait', 'record-only': 'accept' };
+
+const messages = {
+  dimension: (written: string, found: string, expected: string, units: string) =>
+    `${written} is a unit of ${found}; a ${expected} is written in ${units}`,
+  unknown: (written: string, units: string) =>
+    units === '' ? `There is no unit ${written}` : `There is no unit ${written}; did you mean ${units}?`,
+  noNumber: (text: string) => `"${text}" is no value; write a number and its unit`,
+  word: (word: string, key: string) => `The word ${word} stands under ${key} only; write a number and its unit here`,
+  noUnit: (text: string, units: string) =>
+    units === '' ? `${text} has no unit; write one` : `${text} has no unit; write ${units}`,
+  comma: (written: string, readings: string) =>
+    readings === ''
+      ? `${written} has a comma; write a decimal point, and spaces between thousands`
+      : `${written} has a comma; write ${readings}, with a decimal point`,
+  reversed: () => 'The range starts with its greater end; write the smaller one first',
+  trailing: (text: string) => `"${text}" is no part of the value; leave it out, or write it as a note`,
+  mixed: (unit: string) => `Two units stand in one value; write all of it in ${unit}`,
+};
+
+export const quantityDimension = defineRule({
+  id: 'quantity-dimension',
+  group: 'quantities',
+  since: '0.1.0',
+  severity: 'error',
+  fix: 'suggestion',
+  doc: {
+    what: 'A value that cannot be read for its place: the wrong kind of unit, none, no number, a decimal comma, a range the wrong way round, or words behind it.',
+    why: 'What cannot be read cannot be checked, and at the bench 5,0 is taken for 50.',
+    wrong: inStep('- tighten: cap-nut\n  torque: 4,6 ± 0,3 N·m'),
+    right: inStep('- tighten: cap-nut\n  torque: 4.6 ± 0.3 N·m'),
+  },
+  messages,
+  check: {
+    quantity(fact, ctx) {
+      const { value } = fact;
+      if (value.word !== undefined) return reportWord(fact, value.word, ctx);
+      if (value.reading.problems.length === 0 || isCutAtComma(value)) return;
+      for (const problem of value.reading.problems) report(value, problem, ctx);
+    },
+  },
+});
+
+function reportWord({ key, value }: QuantityFact, word: string, ctx: RuleContext<typeof messages>): void {
+  const wanted = WORD_KEYS[word];
+  if (wanted !== undefined && wanted !== key) ctx.report(value.node, 'word', [word, wanted]);
+}
+
+function report(value: QuantityValue, problem: QuantityProblem, ctx: RuleContext<typeof messages>): void {
+  const range = quantityRange(value, problem.span);
+  const fixes = (): readonly FixDraft[] => fixesOf(value, problem);
+  switch (problem.kind) {
+    case 'wrong-dimension': {
+      const { written, found, expected, candidates } = problem;
+      return ctx.report(range, 'dimension', [written, spoken(found), spoken(expected), symbols(candidates)], { fixes });
+    }
+    case 'unit-unknown':
+      return ctx.report(range, 'unknown', [problem.written, symbols(problem.nearest)], { fixes });
+    case 'number-missing':
+      return ctx.report(value.node, 'noNumber', [value.text.trim()]);
+    case 'unit-missing':
+      if (value.dimension === 'torque') return;
+      return ctx.report(range, 'noUnit', [value.text.trim(), unitsWanted(value, problem.candidates)], { fixes });
+    case 'decimal-comma':
+      return ctx.report(range, 'comma', [problem.written, orList(problem.readings)], { fixes });
+    case 'range-reversed':
+      return ctx.report(range, 'reversed', [], { fixes });
+    case 'trailing-text':
+      return ctx.report(range, 'trailing', [problem.text], { fixes });
+    case 'units-mixed':
+      return ctx.report(range, 'mixed', [problem.unit.symbol], { fixes });
+    default:
+      return;
+  }
+}
+
+function fixesOf(value: QuantityValue, problem: QuantityProblem): FixDraft[] {
+  const range = quantityRange(value, problem.span);
+  const write = (text: string, title = `Write ${text}`): FixDraft => ({ title, edits: [{ range, text }] });
+  switch (problem.kind) {
+    case 'wrong-dimension':
+      return problem.candidates.map((unit) => write(unit.symbol));
+    case 'unit-unknown':
+      return problem.nearest.map((unit) => write(unit.symbol));
+    case 'decimal-comma':
+      // A comma that can be read in one way only is mended unseen.
+      if (problem.replacement !== undefined) return [{ ...write(problem.replacement), safety: 'safe' }];
+      return problem.readings.map((reading) => write(reading));
+    case 'unit-missing':
+      return value.dimension === 'any' ? [] : problem.candidates.map((unit) => addUnit(value, problem.insertAt, unit));
+    case 'trailing-text':
+      return problem.replacement === '' ? [{ ...write('', 'Take it away'), safety: 'safe' }] : [];
+    default:
+      return problem.replacement === undefined ? [] : [write(problem.replacement)];
+  }
+}
+
+function addUnit(value: QuantityValue, at: number, unit: Unit): FixDraft {
+  const text = unit.gap === 'space' ? ` ${unit.symbol}` : unit.symbol;
+  return { title: `Write ${unit.symbol}`, edits: [{ range: quantityRange(value, { start: at, end: at }), text }] };
+}
+
+/** Where any kind of value may stand, nobody can tell which unit is wanted. */
+function unitsWanted(value: QuantityValue, candidates: readonly Unit[]): string {
+  return value.dimension === 'any' ? '' : symbols(candidates);
+}
+
+function symbols(units: readonly Unit[]): string {
+  return orList(units.map((unit) => unit.symbol));
+}
+
+function spoken(dimension: string): string {
+  return dimension.replaceAll('-', ' ');
+}

@@ -1,0 +1,67 @@
+import { type BuildSet, type BuildSpace, valuesByBuild } from '../../builds';
+import type { ByBuild } from '../../model/values';
+
+export interface HeldValue<Value> {
+  readonly value: Value;
+  /** Where it holds; never empty. */
+  readonly where: BuildSet;
+}
+
+/** What a value by build comes to within some builds. */
+export interface HeldValues<Value> {
+  readonly held: readonly HeldValue<Value>[];
+  /** Where it certainly has no value; a case that cannot be read may stand for any build, so then nothing is certain. */
+  readonly absent: BuildSet;
+}
+
+/** Resolves a value by build for some of the builds. */
+export function heldValues<Value>(
+  byBuild: ByBuild<Value> | undefined,
+  space: BuildSpace,
+  within: BuildSet,
+): HeldValues<Value> {
+  if (byBuild === undefined) return { held: [], absent: within };
+  if (byBuild.is === 'one') return { held: present([{ value: byBuild.value, where: within }]), absent: space.nothing };
+  const entries = byBuild.cases.flatMap(({ key, expr, value }) =>
+    expr === undefined ? [] : [{ key: key.text, expr, value }],
+  );
+  const otherwise = byBuild.cases.find((one) => one.otherwise);
+  const values = valuesByBuild(space, entries, { otherwise: otherwise !== undefined, within });
+  const held = entries.map(({ value }, place) => ({ value, where: values.coverage[place] ?? space.nothing }));
+  if (otherwise !== undefined) held.push({ value: otherwise.value, where: values.otherwise });
+  const unread = byBuild.cases.some(
+    ({ expr, otherwise: rest }) => !rest && (expr === undefined || space.unknownNames(expr).length > 0),
+  );
+  return { held: present(held), absent: unread ? space.nothing : values.absent };
+}
+
+function present<Value>(held: readonly HeldValue<Value>[]): HeldValue<Value>[] {
+  return held.filter(({ where }) => !where.isEmpty);
+}
+
+/** All builds in which there is a value. */
+export function anyHeld<Value>({ held }: HeldValues<Value>, space: BuildSpace): BuildSet {
+  return space.union(held.map((one) => one.where));
+}
+
+/** Two values with the builds in which both hold. */
+export function* meetings<A, B>(
+  first: readonly HeldValue<A>[],
+  second: readonly HeldValue<B>[],
+): Generator<{ readonly first: A; readonly second: B; readonly where: BuildSet }> {
+  for (const a of first) {
+    for (const b of second) {
+      const where = a.where.and(b.where);
+      if (!where.isEmpty) yield { first: a.value, second: b.value, where };
+    }
+  }
+}
+
+/** The builds of a finding, left out where it holds for all that its place serves. */
+export function whereUnless(
+  set: BuildSet,
+  served: BuildSet,
+  space: BuildSpace,
+): { where?: { readonly set: BuildSet; readonly space: BuildSpace } } {
+  return set.equals(served) ? {} : { where: { set, space } };
+}
