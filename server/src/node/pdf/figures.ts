@@ -48,6 +48,9 @@ function replaceFigures<T>(value: T, place: (figure: SheetFigure) => PlacedFigur
  */
 export function printableSvg(svg: string): string {
   const withoutFamilies = svg
+    .replace(/<style\b[\s\S]*?<\/style>/gu, (sheet) =>
+      sheet.replace(/font-family\s*:(?:"[^"]*"|'[^']*'|[^;"'}])*;?/gu, ''),
+    )
     .replace(/\sfont-family\s*=\s*("[^"]*"|'[^']*')/gu, '')
     .replace(/font-family\s*:[^;"'}<]*('[^'<]*'|&quot;)?[^;"'}<]*;?/gu, '');
   const namespace = /<svg[^>]*\sxmlns\s*=/u.test(svg) ? '' : ' xmlns="http://www.w3.org/2000/svg"';
