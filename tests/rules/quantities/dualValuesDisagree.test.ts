@@ -7,7 +7,7 @@ const RULE = 'dual-values-disagree';
 test('what stands in brackets is underlined, and either value can be made the other one', async () => {
   const example = inStep('- tighten: cap-nut\n  torque: 4.6 ± 0.3 N·m (51 ± 3 lbf·in)');
   expect(await reported(example, RULE)).toEqual([
-    '51 ± 3 lbf·in: 51 ± 3 lbf·in in brackets is not 4.6 ± 0.3 N·m, which is 41 ± 3 lbf·in; correct whichever is wrong',
+    '51 ± 3 lbf·in: The 51 ± 3 lbf·in in brackets is not 4.6 ± 0.3 N·m, which is 41 ± 3 lbf·in; correct whichever is wrong',
   ]);
   const mended = await fixed(example, RULE);
   expect(mended.files[mended.at]).toContain('torque: 4.6 ± 0.3 N·m (41 ± 3 lbf·in)\n');

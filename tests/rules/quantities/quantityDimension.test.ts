@@ -10,7 +10,7 @@ function torque(text: string) {
 
 test('a unit of another dimension is underlined alone', async () => {
   expect(await reported(torque('4.6 mm'), RULE)).toEqual([
-    'mm: mm is a unit of length; a torque is written in N·m, lbf·ft or lbf·in',
+    'mm: The unit mm is one of length; a torque is written in N·m, lbf·ft or lbf·in',
   ]);
 });
 
@@ -24,8 +24,8 @@ test('a unit that is none gets the nearest ones', async () => {
 test('a decimal comma that can be read in one way only is mended unseen', async () => {
   const example = torque('4,6 ± 0,3 N·m');
   expect(await reported(example, RULE)).toEqual([
-    '4,6: 4,6 has a comma; write 4.6, with a decimal point',
-    '0,3: 0,3 has a comma; write 0.3, with a decimal point',
+    '4,6: The number 4,6 has a comma; write 4.6, with a decimal point',
+    '0,3: The number 0,3 has a comma; write 0.3, with a decimal point',
   ]);
   const { findings } = await checkExample(example);
   const safeties = findings.filter((one) => one.rule === RULE).map((one) => one.fixes()[0]?.safety);
@@ -56,7 +56,7 @@ test('words behind a value, no number at all, and two units in one value', async
 
 test('a missing unit is reported here unless it is that of a torque', async () => {
   expect(await reported(inStores('tools:\n  socket-8: { name: 8 mm socket, kind: socket, size: 8 }'), RULE)).toEqual([
-    '8: 8 has no unit; write mm, in or µm',
+    '8: The value 8 has no unit; write mm, in or µm',
   ]);
   expect(await reported(torque('45'), RULE)).toEqual([]);
 });

@@ -13,9 +13,9 @@ type Locate = (span: Span) => ItemRange;
 
 const messages = {
   disagree: (second: string, first: string, converted: string) =>
-    `${second} in brackets is not ${first}, which is ${converted}; correct whichever is wrong`,
+    `The ${second} in brackets is not ${first}, which is ${converted}; correct whichever is wrong`,
   otherUnit: (second: string, first: string, converted: string, units: string) =>
-    `${second} in brackets is not ${first}, which is ${converted}; the number would be right in ${units}`,
+    `The ${second} in brackets is not ${first}, which is ${converted}; the number would be right in ${units}`,
 };
 
 export const dualValuesDisagree = defineRule({

@@ -13,17 +13,17 @@ const WORD_KEYS: Readonly<Record<string, string>> = { cure: 'wait', 'record-only
 
 const messages = {
   dimension: (written: string, found: string, expected: string, units: string) =>
-    `${written} is a unit of ${found}; a ${expected} is written in ${units}`,
+    `The unit ${written} is one of ${found}; a ${expected} is written in ${units}`,
   unknown: (written: string, units: string) =>
     units === '' ? `There is no unit ${written}` : `There is no unit ${written}; did you mean ${units}?`,
   noNumber: (text: string) => `"${text}" is no value; write a number and its unit`,
   word: (word: string, key: string) => `The word ${word} stands under ${key} only; write a number and its unit here`,
   noUnit: (text: string, units: string) =>
-    units === '' ? `${text} has no unit; write one` : `${text} has no unit; write ${units}`,
+    units === '' ? `The value ${text} has no unit; write one` : `The value ${text} has no unit; write ${units}`,
   comma: (written: string, readings: string) =>
     readings === ''
-      ? `${written} has a comma; write a decimal point, and spaces between thousands`
-      : `${written} has a comma; write ${readings}, with a decimal point`,
+      ? `The number ${written} has a comma; write a decimal point, and spaces between thousands`
+      : `The number ${written} has a comma; write ${readings}, with a decimal point`,
   reversed: () => 'The range starts with its greater end; write the smaller one first',
   trailing: (text: string) => `"${text}" is no part of the value; leave it out, or write it as a note`,
   mixed: (unit: string) => `Two units stand in one value; write all of it in ${unit}`,
@@ -45,9 +45,8 @@ export const quantityDimension = defineRule({
   check: {
     quantity(fact, ctx) {
       const { value } = fact;
-      if (value.word !== undefined) return reportWord(fact, value.word, ctx);
-      if (value.reading.problems.length === 0 || isCutAtComma(value)) return;
-      for (const problem of value.reading.problems) report(value, problem, ctx);
+      if (value.word !== undefined) reportWord(fact, value.word, ctx);
+      else if (!isCutAtComma(value)) for (const problem of value.reading.problems) report(value, problem, ctx);
     },
   },
 });
@@ -58,30 +57,37 @@ function reportWord({ key, value }: QuantityFact, word: string, ctx: RuleContext
 }
 
 function report(value: QuantityValue, problem: QuantityProblem, ctx: RuleContext<typeof messages>): void {
-  const range = quantityRange(value, problem.span);
-  const fixes = (): readonly FixDraft[] => fixesOf(value, problem);
+  const range = problem.kind === 'number-missing' ? value.node : quantityRange(value, problem.span);
+  const details = { fixes: () => fixesOf(value, problem) };
+  const text = value.text.trim();
   switch (problem.kind) {
     case 'wrong-dimension': {
       const { written, found, expected, candidates } = problem;
-      return ctx.report(range, 'dimension', [written, spoken(found), spoken(expected), symbols(candidates)], { fixes });
+      ctx.report(range, 'dimension', [written, spoken(found), spoken(expected), symbols(candidates)], details);
+      break;
     }
     case 'unit-unknown':
-      return ctx.report(range, 'unknown', [problem.written, symbols(problem.nearest)], { fixes });
+      ctx.report(range, 'unknown', [problem.written, symbols(problem.nearest)], details);
+      break;
     case 'number-missing':
-      return ctx.report(value.node, 'noNumber', [value.text.trim()]);
+      ctx.report(range, 'noNumber', [text]);
+      break;
     case 'unit-missing':
-      if (value.dimension === 'torque') return;
-      return ctx.report(range, 'noUnit', [value.text.trim(), unitsWanted(value, problem.candidates)], { fixes });
+      if (value.dimension === 'torque') break;
+      ctx.report(range, 'noUnit', [text, unitsWanted(value, problem.candidates)], details);
+      break;
     case 'decimal-comma':
-      return ctx.report(range, 'comma', [problem.written, orList(problem.readings)], { fixes });
+      ctx.report(range, 'comma', [problem.written, orList(problem.readings)], details);
+      break;
     case 'range-reversed':
-      return ctx.report(range, 'reversed', [], { fixes });
+      ctx.report(range, 'reversed', [], details);
+      break;
     case 'trailing-text':
-      return ctx.report(range, 'trailing', [problem.text], { fixes });
+      ctx.report(range, 'trailing', [problem.text], details);
+      break;
     case 'units-mixed':
-      return ctx.report(range, 'mixed', [problem.unit.symbol], { fixes });
-    default:
-      return;
+      ctx.report(range, 'mixed', [problem.unit.symbol], details);
+      break;
   }
 }
 

@@ -11,7 +11,7 @@ type SpellingProblem = QuantityProblem & { readonly kind: 'unit-spelling' };
 const messages = {
   symbol: (written: string, symbol: string) => `The standard symbol for ${written} is ${symbol}; write that`,
   doubtful: (written: string, symbol: string) =>
-    `${written} is read as ${symbol}, though it could mean something else; write ${symbol} if that is what is meant`,
+    `The unit ${written} is read as ${symbol}, though it could mean something else; write ${symbol} if that is what is meant`,
   gapBefore: (symbol: string) => `One space stands between a number and ${symbol}`,
   noGapBefore: (symbol: string) => `No space stands between a number and ${symbol}`,
 };
