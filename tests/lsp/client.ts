@@ -59,7 +59,6 @@ async function bundleServer(): Promise<string> {
 export interface ClientOptions {
   /** Folders to open, relative; by default the one that holds the files. An empty list opens none. */
   readonly folders?: readonly string[];
-  readonly sheets?: boolean;
 }
 
 /** An editor, as the server sees one: real messages to a real process over its standard input and output. */
@@ -162,7 +161,7 @@ export class TestClient {
     return (actions ?? []) as CodeAction[];
   }
 
-  async #initialize({ folders = ['.'], sheets = false }: ClientOptions): Promise<void> {
+  async #initialize({ folders = ['.'] }: ClientOptions): Promise<void> {
     this.connection.onNotification(PublishDiagnosticsNotification.type, (params) => {
       this.#shown.set(params.uri, params);
       const waiting = [...this.#waiting];
@@ -175,7 +174,6 @@ export class TestClient {
       processId: process.pid,
       rootUri: null,
       workspaceFolders: folders.map((folder) => ({ uri: this.uri(folder), name: folder })),
-      initializationOptions: { sheets },
       capabilities: {
         workspace: { didChangeWatchedFiles: { dynamicRegistration: true }, workspaceEdit: { documentChanges: true } },
         textDocument: { publishDiagnostics: { relatedInformation: true } },

@@ -149,7 +149,7 @@ export class Diagnostics {
     // Newer text has arrived while files were read; its own check is already waiting.
     if (open !== undefined && open.text !== document.text) return;
     this.#send(uri, open?.version, diagnostics);
-    if (open !== undefined && document.kind === 'procedure') this.#tellSheet(open.clientUri);
+    this.#tellSheet(uri);
   }
 
   #send(uri: Uri, version: number | undefined, diagnostics: Diagnostic[]): void {
@@ -161,10 +161,9 @@ export class Diagnostics {
     void this.#session.connection.sendDiagnostics(version === undefined ? params : { ...params, version });
   }
 
-  #tellSheet(uri: string): void {
-    if (this.#session.options.sheets === true) {
-      void this.#session.connection.sendNotification(SHEET_CHANGED.method, { uri });
-    }
+  #tellSheet(uri: Uri): void {
+    if (!this.#session.sheetsShown.has(uri)) return;
+    void this.#session.connection.sendNotification(SHEET_CHANGED.method, { uri: this.#session.clientUriOf(uri) });
   }
 
   /** A procedure that is not open is read for its own sake only; families, kits and stores serve many while work goes on. */

@@ -14,12 +14,6 @@ export interface NotificationName<Params> {
   readonly types?: (params: Params) => void;
 }
 
-/** What the client says of itself when it starts the server; any other client says nothing and gets the standard only. */
-export interface InitializationOptions {
-  /** It shows step sheets, so it wants to hear when one may have changed. */
-  readonly sheets?: boolean;
-}
-
 /** One build as a person chooses it. */
 export interface BuildChoice {
   /** As on a command line: `v4-28r,cover-44,wheel-44`. */
@@ -68,6 +62,7 @@ export type PrintSheetResult =
   | { readonly is: 'printed'; readonly build: BuildChoice; readonly errors: number }
   | { readonly is: 'refused'; readonly why: string };
 
+/** Said of every sheet whose page was asked for: it may look different now. */
 export interface SheetChangedParams {
   readonly uri: string;
 }

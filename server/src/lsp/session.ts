@@ -13,7 +13,6 @@ import { toClientUri, toCoreUri } from './convert';
 import { Diagnostics } from './diagnostics';
 import type { Host } from './host';
 import type { OpenDocument } from './openDocument';
-import type { InitializationOptions } from './protocol';
 
 /** One client with its folders and open documents. It lives as long as the connection. */
 export class Session {
@@ -23,8 +22,9 @@ export class Session {
   readonly files: FileSource = { read: (uri) => this.#read(uri) };
   readonly checked: CheckedDocuments;
   readonly diagnostics: Diagnostics;
+  /** Procedures whose sheet somebody looks at, and wants to hear of. */
+  readonly sheetsShown = new Set<Uri>();
   #client: InitializeParams['capabilities'] = {};
-  #options: InitializationOptions = {};
   #folders: readonly Uri[] = [];
   readonly #open = new Map<Uri, OpenDocument>();
   /** How the client writes the URI of what it has opened, for a client that compares spellings. */
@@ -39,7 +39,6 @@ export class Session {
 
   start(params: InitializeParams): void {
     this.#client = params.capabilities ?? {};
-    this.#options = (params.initializationOptions as InitializationOptions | undefined) ?? {};
     const root = params.rootUri ?? undefined;
     const folders = params.workspaceFolders?.map((folder) => folder.uri) ?? (root === undefined ? [] : [root]);
     this.setFolders(folders.map(toCoreUri));
@@ -47,10 +46,6 @@ export class Session {
 
   get client(): InitializeParams['capabilities'] {
     return this.#client;
-  }
-
-  get options(): InitializationOptions {
-    return this.#options;
   }
 
   /** The folders that the client has opened. */

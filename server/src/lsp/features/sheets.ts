@@ -12,9 +12,10 @@ export const sheets: Feature = {
   register(connection, session) {
     const checked = (uri: string) => session.checked.of(toCoreUri(uri));
     answer(connection, session, BUILDS, async ({ uri }: BuildsParams) => buildsOfProcedure(await checked(uri)));
-    answer(connection, session, SHEET_HTML, async ({ uri, build, paper }: SheetHtmlParams) =>
-      sheetPage(await checked(uri), build, paper),
-    );
+    answer(connection, session, SHEET_HTML, async ({ uri, build, paper }: SheetHtmlParams) => {
+      session.sheetsShown.add(toCoreUri(uri));
+      return sheetPage(await checked(uri), build, paper);
+    });
     answer(connection, session, PRINT_SHEET, (params: PrintSheetParams) => print(session, params));
   },
 };

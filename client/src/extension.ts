@@ -1,0 +1,54 @@
+import * as vscode from 'vscode';
+import { BuildStatus } from './buildStatus';
+import { ChosenBuilds } from './chosenBuilds';
+import { LanguageServer } from './languageServer';
+import { printSheet } from './printSheet';
+import { argumentsOf, procedureOf } from './procedureUri';
+import { SheetPanels } from './sheetPanels';
+
+export async function activate(context: vscode.ExtensionContext): Promise<void> {
+  const server = new LanguageServer(context);
+  const builds = new ChosenBuilds(context.workspaceState, server);
+  const panels = new SheetPanels(server, builds);
+  const status = new BuildStatus(server, builds);
+  context.subscriptions.push(server, panels, status);
+  registerCommands(context, server, builds, panels);
+  const showStatus = () => void status.update().catch(() => {});
+  context.subscriptions.push(
+    vscode.window.onDidChangeActiveTextEditor(showStatus),
+    builds.onChanged(showStatus),
+    vscode.workspace.onDidSaveTextDocument(showStatus),
+    vscode.workspace.onDidChangeConfiguration((change) => {
+      if (change.affectsConfiguration('witnessmark.paper')) panels.refreshAll();
+    }),
+  );
+  await server.start();
+  showStatus();
+}
+
+function registerCommands(
+  context: vscode.ExtensionContext,
+  server: LanguageServer,
+  builds: ChosenBuilds,
+  panels: SheetPanels,
+): void {
+  const register = (id: string, run: (uri: vscode.Uri, given: ReturnType<typeof argumentsOf>) => unknown) => {
+    const command = vscode.commands.registerCommand(id, (first?: unknown) => {
+      const given = argumentsOf(first);
+      const uri = procedureOf(given, panels.inFront);
+      return uri === undefined ? undefined : run(uri, given);
+    });
+    context.subscriptions.push(command);
+  };
+  register('witnessmark.openSheet', (uri) => panels.show(uri));
+  register('witnessmark.printSheet', (uri, given) => printSheet(server, builds, uri, given));
+  register('witnessmark.chooseBuild', (uri, given) =>
+    given.build === undefined ? builds.pick(uri) : builds.choose(uri, given.build),
+  );
+  context.subscriptions.push(
+    vscode.commands.registerCommand('witnessmark.restartServer', async () => {
+      await server.restart();
+      panels.refreshAll();
+    }),
+  );
+}

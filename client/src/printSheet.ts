@@ -1,0 +1,54 @@
+import * as vscode from 'vscode';
+import { PRINT_SHEET, type PrintSheetResult } from '../../server/src/lsp/protocol';
+import type { ChosenBuilds } from './chosenBuilds';
+import type { LanguageServer } from './languageServer';
+import type { CommandArguments } from './procedureUri';
+import { paperFor } from './settings';
+
+/** Prints the sheet of a procedure; asks for the build and the file only where they are not known. */
+export async function printSheet(
+  server: LanguageServer,
+  builds: ChosenBuilds,
+  uri: vscode.Uri,
+  given: CommandArguments,
+): Promise<PrintSheetResult | undefined> {
+  const build = given.build ?? builds.of(uri) ?? (await builds.pick(uri))?.id;
+  if (build === undefined) return undefined;
+  const target = given.target === undefined ? await askForTarget(uri) : vscode.Uri.parse(given.target);
+  if (target === undefined) return undefined;
+  const params = { uri: uri.toString(), build, paper: paperFor(uri), target: target.toString() };
+  const options = { location: vscode.ProgressLocation.Notification, title: 'Printing the step sheet' };
+  const result = await vscode.window.withProgress(options, () => server.ask(PRINT_SHEET, params));
+  // Whoever names the file is a program, and a program reads the result.
+  if (given.target === undefined) void report(result, target);
+  return result;
+}
+
+function askForTarget(uri: vscode.Uri): Thenable<vscode.Uri | undefined> {
+  const path = uri.path.replace(/(?:\.procedure)?\.ya?ml$/i, '.pdf');
+  return vscode.window.showSaveDialog({
+    defaultUri: uri.with({ path }),
+    filters: { 'PDF documents': ['pdf'] },
+    title: 'Print the step sheet',
+    saveLabel: 'Print',
+  });
+}
+
+async function report(result: PrintSheetResult, target: vscode.Uri): Promise<void> {
+  if (result.is === 'refused') {
+    void vscode.window.showErrorMessage(`The step sheet was not printed. ${result.why}`);
+    return;
+  }
+  const name = target.path.slice(target.path.lastIndexOf('/') + 1);
+  const errors = result.errors === 1 ? '1 error stands' : `${result.errors} errors stand`;
+  const said = `Printed ${name} for ${result.build.label}.`;
+  const open = 'Open';
+  const answer =
+    result.errors === 0
+      ? await vscode.window.showInformationMessage(said, open)
+      : await vscode.window.showWarningMessage(`${said} It is marked as not released: ${errors}.`, open);
+  if (answer !== open) return;
+  // On another machine no program could open it, so the editor tries.
+  if (vscode.env.remoteName === undefined) await vscode.env.openExternal(target);
+  else await vscode.commands.executeCommand('vscode.open', target);
+}

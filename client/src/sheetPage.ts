@@ -1,0 +1,39 @@
+import { SHEET_PAGE_SCRIPT } from './sheetPageScript';
+
+/** The page that a sheet is put into. Nothing runs in it but its own script, and nothing is fetched. */
+export function sheetPage(nonce: string, uri: string): string {
+  const policy = `default-src 'none'; img-src data:; style-src 'nonce-${nonce}'; script-src 'nonce-${nonce}'`;
+  return `<!DOCTYPE html>
+<html lang="en" data-uri="${uri.replaceAll('&', '&amp;').replaceAll('"', '&quot;')}">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="${policy}">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>Step sheet</title>
+<style nonce="${nonce}">${TOOLBAR_STYLES}</style>
+<style nonce="${nonce}" id="sheet-style"></style>
+</head>
+<body>
+<div id="toolbar" role="toolbar" aria-label="Step sheet">
+<label for="build">Build</label> <select id="build"></select>
+<button id="print" type="button">Print to PDF</button>
+<span id="errors" role="status"></span>
+</div>
+<div id="sheet"></div>
+<script nonce="${nonce}">${SHEET_PAGE_SCRIPT}</script>
+</body>
+</html>
+`;
+}
+
+const TOOLBAR_STYLES = `
+#toolbar { display: flex; flex-wrap: wrap; align-items: center; gap: .4rem .6rem; padding-bottom: .8rem; margin-bottom: 1rem;
+  border-bottom: 1px solid var(--vscode-panel-border, transparent); font: var(--vscode-font-size, 13px) var(--vscode-font-family, sans-serif); }
+#toolbar select, #toolbar button { font: inherit; padding: .2rem .5rem; border: 1px solid var(--vscode-contrastBorder, var(--vscode-dropdown-border, transparent)); }
+#toolbar select { max-width: 22rem; color: var(--vscode-dropdown-foreground); background: var(--vscode-dropdown-background); }
+#toolbar button { color: var(--vscode-button-foreground); background: var(--vscode-button-background); cursor: pointer; }
+#toolbar button:hover { background: var(--vscode-button-hoverBackground); }
+:focus-visible { outline: 2px solid var(--vscode-focusBorder); outline-offset: 2px; }
+[data-source-offset] { cursor: pointer; }
+[aria-current="step"] { box-shadow: -.75rem 0 0 -.5rem var(--vscode-focusBorder); }
+`;

@@ -1,0 +1,86 @@
+import { randomBytes } from 'node:crypto';
+import * as vscode from 'vscode';
+import { SHEET_HTML } from '../../server/src/lsp/protocol';
+import type { ChosenBuilds } from './chosenBuilds';
+import type { LanguageServer } from './languageServer';
+import { type FromPage, fromPage, type ToPage } from './panelMessages';
+import { paperFor } from './settings';
+import { sheetPage } from './sheetPage';
+
+/** The sheet of one procedure beside its text. */
+export class SheetPanel {
+  readonly uri: vscode.Uri;
+  readonly panel: vscode.WebviewPanel;
+  readonly #server: LanguageServer;
+  readonly #builds: ChosenBuilds;
+  #isReady = false;
+  #isAsking = false;
+  #isStale = false;
+
+  constructor(uri: vscode.Uri, panel: vscode.WebviewPanel, server: LanguageServer, builds: ChosenBuilds) {
+    this.uri = uri;
+    this.panel = panel;
+    this.#server = server;
+    this.#builds = builds;
+    panel.webview.options = { enableScripts: true, localResourceRoots: [] };
+    panel.webview.onDidReceiveMessage((message) => this.#hear(fromPage(message)));
+    panel.webview.html = sheetPage(randomBytes(16).toString('hex'), uri.toString());
+  }
+
+  /** Shows the sheet as it is now. While one answer is on its way, any number of changes wait for one more. */
+  async refresh(): Promise<void> {
+    this.#isStale = true;
+    if (this.#isAsking || !this.#isReady) return;
+    this.#isAsking = true;
+    try {
+      while (this.#isStale) {
+        this.#isStale = false;
+        await this.#show();
+      }
+    } finally {
+      this.#isAsking = false;
+    }
+  }
+
+  /** Marks the step at the caret and brings it into view. */
+  showCaret(offset: number): void {
+    this.#post({ is: 'caret', offset });
+  }
+
+  async #show(): Promise<void> {
+    const build = this.#builds.of(this.uri);
+    const params = { uri: this.uri.toString(), paper: paperFor(this.uri) };
+    const result = await this.#server.ask(SHEET_HTML, build === undefined ? params : { ...params, build });
+    // What is shown is what is printed, so the first choice counts as made.
+    if (build === undefined && result.build !== undefined) this.#builds.choose(this.uri, result.build.id);
+    this.#post({ is: 'sheet', ...result });
+  }
+
+  #post(message: ToPage): void {
+    if (this.#isReady) void this.panel.webview.postMessage(message);
+  }
+
+  async #hear(message: FromPage | undefined): Promise<void> {
+    if (message?.is === 'build') this.#builds.choose(this.uri, message.id);
+    if (message?.is === 'print') await vscode.commands.executeCommand('witnessmark.printSheet', this.uri);
+    if (message?.is === 'source') await this.#goToSource(message.offset);
+    if (message?.is !== 'ready') return;
+    this.#isReady = true;
+    await this.refresh();
+    const editor = this.#editor();
+    if (editor !== undefined) this.showCaret(editor.document.offsetAt(editor.selection.active));
+  }
+
+  async #goToSource(offset: number): Promise<void> {
+    const document = await vscode.workspace.openTextDocument(this.uri);
+    const position = document.positionAt(offset);
+    await vscode.window.showTextDocument(document, {
+      viewColumn: this.#editor()?.viewColumn ?? vscode.ViewColumn.One,
+      selection: new vscode.Range(position, position),
+    });
+  }
+
+  #editor(): vscode.TextEditor | undefined {
+    return vscode.window.visibleTextEditors.find((one) => one.document.uri.toString() === this.uri.toString());
+  }
+}
