@@ -1,0 +1,54 @@
+import type { InstructionView, ProcedureView } from '../../analysis/procedureView';
+import type { BuildSet } from '../../builds';
+import type { Count, Ref } from '../../model/values';
+
+/** A place of the procedure at which a part goes into the unit, and the builds in which it does. */
+export interface Fitting {
+  readonly ref: Ref;
+  readonly where: BuildSet;
+  /** How many pieces; undefined where it is all of them. */
+  readonly count: Count | undefined;
+  /** It happens at most when something was not as it should be. */
+  readonly ifNeeded: boolean;
+}
+
+/** Where each part is fitted, in the order of the text; a trial fit takes no new part. Gathered once for a reading. */
+export function fittingsOf(procedure: ProcedureView): ReadonlyMap<string, readonly Fitting[]> {
+  const known = remembered.get(procedure);
+  if (known !== undefined) return known;
+  const byPart = new Map<string, Fitting[]>();
+  for (const { instructions } of procedure.steps) {
+    for (const view of instructions) {
+      for (const fitting of fittingsBy(procedure, view)) {
+        const { id } = fitting.ref;
+        byPart.set(id, [...(byPart.get(id) ?? []), fitting]);
+      }
+    }
+  }
+  remembered.set(procedure, byPart);
+  return byPart;
+}
+
+const remembered = new WeakMap<ProcedureView, ReadonlyMap<string, readonly Fitting[]>>();
+
+function fittingsBy(procedure: ProcedureView, view: InstructionView): Fitting[] {
+  const { instruction, where, nested } = view;
+  const found = fittedRefs(instruction).map(({ ref, count }) => ({ ref, count, ifNeeded: nested }));
+  const replaced = 'ifNot' in instruction ? (instruction.ifNot?.replace ?? []) : [];
+  const all = [...found, ...replaced.map((ref) => ({ ref, count: undefined, ifNeeded: true }))];
+  return all.flatMap((one) => {
+    const there = where.and(procedure.presence(one.ref.id));
+    return there.isEmpty ? [] : [{ ...one, where: there }];
+  });
+}
+
+function fittedRefs(instruction: InstructionView['instruction']): { ref: Ref; count: Count | undefined }[] {
+  if (instruction.verb === 'press') return (instruction.press ?? []).map((ref) => ({ ref, count: undefined }));
+  if (instruction.verb !== 'install' || instruction.trial?.value === true) return [];
+  return (instruction.install ?? []).map((ref) => ({ ref, count: instruction.count }));
+}
+
+/** The first place of the text at which a part is fitted in some of the builds. */
+export function firstWithin(fittings: readonly Fitting[], where: BuildSet): Fitting | undefined {
+  return where.isEmpty ? undefined : fittings.find((one) => one.where.overlaps(where));
+}
