@@ -36,6 +36,8 @@ export function checkDocument(snapshot: Snapshot, document: SyntaxDocument, opti
   return new DocumentCheck(snapshot, document, options).run();
 }
 
+const RULE_IDS: ReadonlySet<string> = new Set(RULES.map((rule) => rule.id));
+
 type VisitorName = keyof Visitors<never>;
 
 class DocumentCheck {
@@ -57,6 +59,7 @@ class DocumentCheck {
       document,
       settings,
       today: options.today,
+      ruleIds: RULE_IDS,
       procedure,
       family,
       kit,
@@ -77,7 +80,11 @@ class DocumentCheck {
     if (unit !== undefined) this.#unit(unit, this.#around);
     this.#views();
     const matches = matchConcessions(procedure?.value.concessions ?? [], this.#found, this.#around.today);
-    const outcome: CheckOutcome = { findings: this.#found, matches: matches.map((one) => one.all) };
+    const outcome: CheckOutcome = {
+      findings: this.#found,
+      matches: matches.map((one) => one.all),
+      rules: new Set(this.#rules.map((rule) => rule.id)),
+    };
     const before = this.#found.length;
     this.#call('outcome', outcome, this.#around);
     const conceded = matches.flatMap(({ concession, conceded: finding }) =>

@@ -48,6 +48,8 @@ export interface CheckOutcome {
   readonly findings: readonly Finding[];
   /** For each concession of the procedure, in order: the findings that it matches. */
   readonly matches: readonly (readonly Finding[])[];
+  /** Ids of the rules that looked. */
+  readonly rules: ReadonlySet<string>;
 }
 
 export interface RuleDoc {

@@ -11,7 +11,9 @@ export function removeFromKey(document: SyntaxDocument, map: MapNode, key: strin
   if (list.kind === 'list' && list.items.length > 1) return removeEntry(document, list, entry);
   if (list !== entry && !(list.kind === 'list' && list.items.includes(entry))) return undefined;
   if (map.flow) return undefined;
-  const span = { start: document.spanOf(pair.key).start, end: document.spanOf(list).end };
+  // The entries of a long list are read alone, and the list itself may then end before them.
+  const end = Math.max(document.spanOf(list).end, document.spanOf(entry).end);
+  const span = { start: document.spanOf(pair.key).start, end };
   return { document, span: wholeLines(document.text, span), text: '' };
 }
 
