@@ -1,5 +1,5 @@
 import type { ProcedureView } from '../../analysis/procedureView';
-import { type BuildCube, type BuildSet, coverOf } from '../../builds';
+import { type BuildCube, type BuildSet, type BuildTerm, type ConditionExpr, coverOf } from '../../builds';
 import type { Alternative, Phrases } from '../sentences/language';
 import type { Condition } from '../sheet';
 
@@ -23,12 +23,23 @@ export class ConditionWords {
   clause(where: BuildSet, known: BuildSet): string | undefined {
     if (known.isWithin(where)) return undefined;
     const { space } = this.procedure;
-    const said = space.setOf(space.diagram.simplify(where.key, known.key));
-    const { cubes } = coverOf(said, space);
-    return this.phrases.clause(cubes.map((cube) => this.#alternative(cube, known)));
+    // The condition within what is known, and then without each term that what is known implies: a condition widened
+    // over what cannot be here would name variants that the reader does not have.
+    const { cubes } = coverOf(where.and(known), space);
+    const open = cubes.map((cube) => cube.filter((term) => !known.isWithin(this.#setOf(term))));
+    return this.phrases.clause(open.map((cube) => this.#alternative(cube)));
   }
 
-  #alternative(cube: BuildCube, known: BuildSet): Alternative {
+  #setOf(term: BuildTerm): BuildSet {
+    const { space } = this.procedure;
+    const whole = (exprs: readonly ConditionExpr[]): BuildSet => space.union(exprs.map((expr) => space.set(expr)));
+    if (term.kind === 'variants') return whole(term.ids.map((id) => ({ kind: 'is', id })));
+    if (term.kind === 'outcome') return whole(term.values.map((value) => ({ kind: 'outcome', name: term.id, value })));
+    const present = space.set({ kind: term.kind === 'finished' ? 'is' : 'arrives', id: term.id });
+    return term.present ? present : present.complement();
+  }
+
+  #alternative(cube: BuildCube): Alternative {
     const { facts } = this.procedure.space;
     const nameOf = (id: string, name: string | undefined) => (name === undefined || name === '' ? id : name);
     const options = (kind: 'finished' | 'arrival') =>
@@ -37,7 +48,9 @@ export class ConditionWords {
       );
     for (const term of cube) if (term.kind === 'arrival') this.arrivals.add(term.id);
     return {
-      variants: cube.flatMap((term) => (term.kind === 'variants' ? this.#variants(term.ids, known) : [])),
+      variants: cube.flatMap((term) =>
+        term.kind === 'variants' ? term.ids.map((id) => nameOf(id, facts.knownVariants.get(id)?.name)) : [],
+      ),
       finished: options('finished'),
       arrived: options('arrival'),
       found: cube.flatMap((term) =>
@@ -52,13 +65,6 @@ export class ConditionWords {
           : [],
       ),
     };
-  }
-
-  /** A variant that follows from the build is not said again. */
-  #variants(ids: readonly string[], known: BuildSet): string[] {
-    const { space } = this.procedure;
-    const these = space.union(ids.map((id) => space.set({ kind: 'is', id })));
-    return known.isWithin(these) ? [] : ids.map((id) => space.facts.knownVariants.get(id)?.name || id);
   }
 
   #isPart(id: string): boolean {
