@@ -17,13 +17,16 @@ export async function activate(context: vscode.ExtensionContext): Promise<void> 
   context.subscriptions.push(
     vscode.window.onDidChangeActiveTextEditor(showStatus),
     builds.onChanged(showStatus),
+    server.onStarted(() => {
+      panels.refreshAll();
+      showStatus();
+    }),
     vscode.workspace.onDidSaveTextDocument(showStatus),
     vscode.workspace.onDidChangeConfiguration((change) => {
       if (change.affectsConfiguration('witnessmark.paper')) panels.refreshAll();
     }),
   );
   await server.start();
-  showStatus();
 }
 
 function registerCommands(
@@ -45,10 +48,5 @@ function registerCommands(
   register('witnessmark.chooseBuild', (uri, given) =>
     given.build === undefined ? builds.pick(uri) : builds.choose(uri, given.build),
   );
-  context.subscriptions.push(
-    vscode.commands.registerCommand('witnessmark.restartServer', async () => {
-      await server.restart();
-      panels.refreshAll();
-    }),
-  );
+  context.subscriptions.push(vscode.commands.registerCommand('witnessmark.restartServer', () => server.restart()));
 }

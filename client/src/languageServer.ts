@@ -1,5 +1,5 @@
 import * as vscode from 'vscode';
-import { LanguageClient, TransportKind } from 'vscode-languageclient/node';
+import { LanguageClient, State, TransportKind } from 'vscode-languageclient/node';
 import { type RequestName, SHEET_CHANGED, type SheetChangedParams } from '../../server/src/lsp/protocol';
 
 /** The language server as the extension uses it: started once, asked by typed requests, started anew on demand. */
@@ -8,6 +8,10 @@ export class LanguageServer implements vscode.Disposable {
   readonly #sheetChanged = new vscode.EventEmitter<vscode.Uri>();
   /** A sheet may look different now. */
   readonly onSheetChanged = this.#sheetChanged.event;
+
+  readonly #started = new vscode.EventEmitter<void>();
+  /** It runs, for the first time or again; a new one knows nothing of what the last one was asked. */
+  readonly onStarted = this.#started.event;
 
   constructor(context: vscode.ExtensionContext) {
     const module = context.asAbsolutePath('server/dist/server.js');
@@ -18,6 +22,9 @@ export class LanguageServer implements vscode.Disposable {
     this.#client.onNotification(SHEET_CHANGED.method, ({ uri }: SheetChangedParams) =>
       this.#sheetChanged.fire(vscode.Uri.parse(uri)),
     );
+    this.#client.onDidChangeState(({ newState }) => {
+      if (newState === State.Running) this.#started.fire();
+    });
   }
 
   start(): Promise<void> {
@@ -36,6 +43,7 @@ export class LanguageServer implements vscode.Disposable {
 
   async dispose(): Promise<void> {
     this.#sheetChanged.dispose();
+    this.#started.dispose();
     await this.#client.dispose();
   }
 }

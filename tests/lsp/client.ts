@@ -48,7 +48,8 @@ async function bundleServer(): Promise<string> {
     platform: 'node',
     format: 'cjs',
     external: ['@myriaddreamin/typst-ts-node-compiler'],
-    define: { 'import.meta.url': 'importMetaUrl' },
+    // Run from source, the printer finds its templates and fonts from where its own files lie.
+    define: { 'import.meta.url': 'importMetaUrl', __dirname: JSON.stringify(join(root, 'server/src/node/pdf')) },
     banner: { js: "const importMetaUrl = require('node:url').pathToFileURL(__filename).href;" },
     logLevel: 'error',
   });

@@ -3,34 +3,29 @@ import { ProcedureView } from '../core/analysis/procedureView';
 import { type Paper, settingsFor } from '../core/analysis/settings';
 import type { Snapshot } from '../core/analysis/snapshot';
 import { settingsCandidates, type Uri } from '../core/analysis/uri';
-import { type BuildSpace, buildsOf, countBuilds, type PickedBuild, pickBuild } from '../core/builds';
+import { type BuildSpace, countBuilds, pickBuild } from '../core/builds';
+import { buildSheet, listSheetBuilds } from '../core/sheet/buildSheet';
 import { sheetToHtml } from '../core/sheet/html';
 import type { Sheet } from '../core/sheet/sheet';
 import type { CheckedDocument } from './checkedDocuments';
 import { messagePage } from './messagePage';
 import type { BuildChoice, BuildsResult, SheetHtmlResult } from './protocol';
-import { buildSheet } from './sheetBuilder';
-
-/** More than these nobody chooses from in a list. */
-const MOST_BUILDS = 300;
 
 /** The sheet that was asked for, or why there is none. */
 export type AskedSheet =
   | { readonly is: 'sheet'; readonly sheet: Sheet; readonly build: BuildChoice }
   | { readonly is: 'none'; readonly why: string };
 
-type Picked = Extract<PickedBuild, { kind: 'picked' }>;
-
 export function buildsOfProcedure(checked: CheckedDocument | undefined): BuildsResult {
   const procedure = procedureOf(checked);
-  return procedure === undefined ? { builds: [], count: 0 } : choicesOf(procedure.space);
+  return procedure === undefined ? { builds: [], count: 0 } : choicesOf(procedure);
 }
 
 /** The sheet for a build by its id, or for the plainest build where none is named. */
 export function askForSheet(checked: CheckedDocument | undefined, build?: string, paper?: Paper): AskedSheet {
   const procedure = procedureOf(checked);
   if (checked === undefined || procedure === undefined) return { is: 'none', why: 'This document is no procedure.' };
-  const picked = pick(procedure.space, build ?? choicesOf(procedure.space).builds[0]?.id ?? '');
+  const picked = pickBuild(procedure.space, build ?? choicesOf(procedure).builds[0]?.id ?? '');
   if (picked.kind === 'refused') return { is: 'none', why: `${picked.problems.map((one) => one.text).join('. ')}.` };
   const { snapshot, document, result } = checked;
   const settings = settingsFor(snapshot, document.uri);
@@ -62,17 +57,14 @@ function procedureOf(checked: CheckedDocument | undefined): ProcedureView | unde
   return checked === undefined ? undefined : ProcedureView.of(checked.snapshot, checked.document);
 }
 
-function pick(space: BuildSpace, text: string): Picked | Extract<PickedBuild, { kind: 'refused' }> {
-  return pickBuild(space, text);
-}
-
 const choices = new WeakMap<BuildSpace, BuildsResult>();
 
-function choicesOf(space: BuildSpace): BuildsResult {
+/** The same procedure has the same builds from one keystroke to the next. */
+function choicesOf(procedure: ProcedureView): BuildsResult {
+  const { space } = procedure;
   const known = choices.get(space);
   if (known !== undefined) return known;
-  const builds = buildsOf(space.everything, space, MOST_BUILDS).map(({ id, label }) => ({ id, label }));
-  const result = { builds, count: countBuilds(space.everything, space) };
+  const result = { builds: listSheetBuilds(procedure), count: countBuilds(space.everything, space) };
   choices.set(space, result);
   return result;
 }
