@@ -11,7 +11,7 @@ import { consumableLines, hazardsOf, toolLines, wearOf } from './build/laidOut';
 import { Names } from './build/names';
 import { ProseReader } from './build/proseReader';
 import { QuantityWords } from './build/quantityWords';
-import { discardedRefs } from './build/renewals';
+import { discardedRefs, renewalBoxes, spunOff } from './build/renewals';
 import { type PlannedStep, phasesOf, planSteps } from './build/steps';
 import { recordTable, torqueTable } from './build/tables';
 import { writingFor } from './sentences';
@@ -93,13 +93,9 @@ function contextFor(
 }
 
 function memoryFor(procedure: ProcedureView, set: BuildSet): Memory {
-  return { discarded: discardedRefs(procedure), renewalsAsked: renewalsAsked(procedure, set) };
-}
-
-/** Parts of which some step or kit line asks whether they were renewed. */
-function renewalsAsked(procedure: ProcedureView, set: BuildSet): Set<string> {
-  const { space, family } = procedure;
-  const wheres = procedure.steps.flatMap((step) => [step.where, ...step.instructions.map((one) => one.where)]);
-  const asked = wheres.filter((where) => where.overlaps(set)).flatMap((where) => space.outcomesOf(where));
-  return new Set(asked.filter((id) => family?.part(id) !== undefined));
+  return {
+    discarded: discardedRefs(procedure),
+    spunOff: spunOff(procedure),
+    renewals: renewalBoxes(procedure, set),
+  };
 }

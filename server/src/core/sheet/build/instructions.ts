@@ -15,11 +15,17 @@ import { findableValues, holdFacts, sentenceFacts } from './sentenceFacts';
 import { torqueCallout } from './torque';
 import { handCases, turnFacts, turnOf } from './turning';
 
+const UNKNOWN_TURN: TurnFacts = { kind: 'unknown' };
+/** Kinds that come off by turning; a shaft has a thread too and does not. */
+const TURNED_OFF = new Set(['nut', 'bolt', 'screw', 'stud', 'plug', 'fitting', 'sensor']);
+
 /** What the builder has to remember from one instruction to the next. */
 export interface Memory {
   readonly discarded: ReadonlyMap<Instruction, readonly Ref[]>;
-  /** Outcomes of renewal that some condition looks at. */
-  readonly renewalsAsked: ReadonlySet<string>;
+  /** Removals that need no word about the direction of turn. */
+  readonly spunOff: ReadonlySet<Instruction>;
+  /** Parts of which an instruction ticks whether they were used again. */
+  readonly renewals: ReadonlyMap<Instruction, readonly Ref[]>;
 }
 
 /** One instruction as the sheet shows it: mostly one, and one for each fastener where several are tightened at once. */
@@ -54,7 +60,7 @@ function singleInstruction(
   memory: Memory,
   context: BuildContext,
 ): SheetInstruction {
-  const turned = turnedRefs(one, memory);
+  const turned = turnedRefs(one);
   const hold =
     'hold' in one || one.verb === 'tighten' || one.verb === 'loosen'
       ? holdFacts('hold' in one ? one.hold : undefined, turned, context)
@@ -62,7 +68,7 @@ function singleInstruction(
   const [fastener] = one.verb === 'tighten' ? (one.tighten ?? []) : [];
   const torque =
     one.verb === 'tighten' && fastener !== undefined ? torqueCallout(one, fastener, where, hold, context) : undefined;
-  const turn = turnWords(one, turned, where, context);
+  const turn = memory.spunOff.has(one) ? UNKNOWN_TURN : turnWords(one, turned, where, context);
   const facts = sentenceFacts(
     one,
     { where, turn, hold, torque: torque?.setting, discarded: memory.discarded.get(one) ?? [] },
@@ -96,20 +102,22 @@ function defined<Key extends keyof SheetInstruction>(
   return value === undefined ? {} : { [key]: value };
 }
 
-/** The fasteners that an instruction turns. One that is removed by hand after it was loosened needs no word about it. */
-function turnedRefs(one: Instruction, _memory: Memory): readonly Ref[] {
+/** The fasteners that an instruction turns. */
+function turnedRefs(one: Instruction): readonly Ref[] {
   if (one.verb === 'loosen') return one.loosen ?? [];
   if (one.verb === 'tighten') return one.tighten ?? [];
   return one.verb === 'remove' ? (one.remove ?? []) : [];
 }
 
-/** Removing says which way only where a tool turns, or the thread is not the usual one. */
+/** Removing says which way only where the part comes off by turning, and a tool turns or the thread is unusual. */
 function turnWords(one: Instruction, refs: readonly Ref[], where: BuildSet, context: BuildContext): TurnFacts {
-  const cases = refs.flatMap((ref) => handCases(context.procedure.family?.part(ref.id), where, context));
+  const parts = refs.map((ref) => context.procedure.family?.part(ref.id));
+  const cases = parts.flatMap((part) => handCases(part, where, context));
   const facts = turnFacts(cases, one.verb === 'tighten' ? 'tighten' : 'loosen');
   if (one.verb !== 'remove') return facts;
-  if (facts.kind === 'known' && facts.hand === 'right' && (one.with ?? []).length === 0) return { kind: 'unknown' };
-  return refs.length === 1 ? facts : { kind: 'unknown' };
+  if (!parts.every((part) => TURNED_OFF.has(part?.kind?.value ?? ''))) return UNKNOWN_TURN;
+  const byHand = facts.kind === 'known' && facts.hand === 'right' && (one.with ?? []).length === 0;
+  return byHand ? UNKNOWN_TURN : facts;
 }
 
 /** Boxes to tick: what is found out, which way to turn where that was found out, and whether a part was renewed. */
@@ -123,8 +131,8 @@ function choicesOf(
 ): string[] {
   if (one.verb === 'identify') return findableValues(one.identify?.id, context).map(capital);
   if (turn.kind === 'open' && one.verb !== 'tighten') return turned.flatMap((ref) => turnChoices(ref, where, context));
-  const asked = replacedRefs(one).filter((ref) => memory.renewalsAsked.has(ref.id));
-  return asked.flatMap((ref) => context.writing.phrases.renewal(context.names.part(ref.id, where).name));
+  const renewed = memory.renewals.get(one) ?? [];
+  return renewed.flatMap((ref) => context.writing.phrases.renewal(context.names.part(ref.id, where).name));
 }
 
 function turnChoices(ref: Ref, where: BuildSet, context: BuildContext): string[] {
@@ -141,12 +149,6 @@ function turnChoices(ref: Ref, where: BuildSet, context: BuildContext): string[]
             .join('');
     return `${phrases.when(clause)}: ${words}`;
   });
-}
-
-function replacedRefs(one: Instruction): readonly Ref[] {
-  const inspected = one.verb === 'inspect' ? (one.inspect ?? []) : [];
-  const replaced = ifNotValue(one)?.replace ?? [];
-  return [...inspected.filter((ref) => replaced.every((other) => other.id !== ref.id)), ...replaced];
 }
 
 function readingFor(one: Instruction, where: BuildSet, context: BuildContext): SheetInstruction['reading'] {

@@ -32,7 +32,10 @@ export class QuantityWords {
   /** `0.04 to 0.09 mm (0.0016 to 0.0035 in)`. */
   inBrackets(value: QuantityValue): string {
     const { primary, secondary } = this.inTwoUnits(value);
-    return secondary === undefined ? primary : `${primary} (${secondary})`;
+    if (secondary === undefined) return primary;
+    // `at most` is said once.
+    const words = [this.phrases.atMost(''), this.phrases.atLeast('')].find((one) => secondary.startsWith(one)) ?? '';
+    return `${primary} (${secondary.slice(words.length)})`;
   }
 
   inTwoUnits({ text, reading }: QuantityValue): TwoUnits {

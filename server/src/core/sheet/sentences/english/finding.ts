@@ -19,7 +19,7 @@ export const finding: Pick<
     );
   },
   inspect: (one, facts) => {
-    const looked = (one.lookFor ?? []).map(facts.prose);
+    const looked = (one.lookFor ?? []).map((item) => asItem(facts.prose(item)));
     return sentences(
       join('Inspect ', parts(one.inspect, facts), helpedBy(one, facts), '.'),
       looked.length > 0 && join('Look for ', inspectionList(looked), '.'),
@@ -61,11 +61,21 @@ export const finding: Pick<
   },
 };
 
-/** Semicolons where an item has a comma of its own. */
+/** Semicolons where an item has a comma or an `and` of its own. */
 function inspectionList(items: readonly Prose[]): Prose {
-  const parted = items.some((item) => item.some(({ text }) => text.includes(',')));
+  const parted = items.length > 1 && items.some((item) => item.some(({ text }) => /,|\b(?:and|or)\b/u.test(text)));
   if (!parted) return grammar.or(items);
   return join(...items.flatMap((item, place) => (place === 0 ? [item] : ['; ', item])));
+}
+
+/** An item of a list within a sentence: in lower case, unless it starts with a name or a code, and not closed. */
+function asItem(written: Prose): Prose {
+  const [first, ...rest] = written;
+  if (first === undefined) return [];
+  const start = first.text.replace(/^[A-Z](?=[a-z]*(?:\s|$))/u, (letter) => letter.toLowerCase());
+  const runs = [{ ...first, text: start }, ...rest];
+  const last = runs.at(-1) ?? first;
+  return [...runs.slice(0, -1), { ...last, text: last.text.replace(/\.\s*$/u, '') }];
 }
 
 function atPlaces(places: readonly string[]): Piece {

@@ -22,7 +22,9 @@ export const moving: Pick<VerbWriters, 'send' | 'receive' | 'return' | 'discard'
   discard: (one, facts) => join('Discard ', parts(one.discard, facts), one.to && join(': ', facts.prose(one.to)), '.'),
   record: (one, facts) => {
     const serials = (one.serial ?? []).map(facts.part);
-    const whose = serials.length > 0 && join('the serial number of ', grammar.and(serials.map(grammar.the)));
+    const whose =
+      serials.length > 0 &&
+      join(`the serial ${serials.length > 1 ? 'numbers' : 'number'} of `, grammar.and(serials.map(grammar.the)));
     if (one.record === undefined) return join('Record ', whose || '…', '.');
     return sentences(join('Record: ', closed(facts.prose(one.record))), whose && join('Record also ', whose, '.'));
   },

@@ -29,7 +29,7 @@ export const treating: Pick<VerbWriters, 'apply' | 'clean' | 'heat' | 'cool' | '
   cool: (one, facts) => temperatureSentences('Cool', one.cool, one, facts),
   wait: (one, facts) => {
     if (one.wait?.word !== 'cure') return join('Wait ', one.wait ? quantity(facts.quantity(one.wait)) : '…', '.');
-    const stuff = (one.of ?? []).map((ref) => grammar.bare(facts.consumable(ref)));
+    const stuff = (one.of ?? []).map((ref) => grammar.the(facts.consumable(ref)));
     const what = stuff.length === 0 ? 'what was applied' : grammar.and(stuff);
     const until = join('until ', what, stuff.length > 1 ? ' have cured' : ' has cured');
     if (facts.cure !== undefined) return join('Wait ', quantity(facts.cure), ' ', until, '.');
