@@ -18,6 +18,8 @@ export interface Surroundings {
   readonly settings: Settings;
   /** The day for which dates are judged, as `2026-10-12`. */
   readonly today: string;
+  /** The ids of all rules, which settings and concessions name. */
+  readonly ruleIds: ReadonlySet<string>;
   readonly procedure: ProcedureView | undefined;
   /** The family that the document is, or is for. */
   readonly family: FamilyView | undefined;
@@ -52,12 +54,20 @@ export interface ReportDetails {
   readonly fixes?: () => readonly FixDraft[];
 }
 
-/** What a rule is given: its surroundings, and the means to report. */
+/** Where findings go, and the rule whose visitor runs. */
+export interface Reporting {
+  rule: Rule;
+  emit(finding: Finding): void;
+}
+
+/**
+ * What a rule is given: its surroundings, and the means to report. All rules share the one of a place, since one for
+ * each rule and fact would be most of what a check allocates; the rule that runs is known to the reporting.
+ */
 export class RuleContext<M extends Messages = Messages> {
   constructor(
-    readonly rule: Rule,
     readonly around: Surroundings,
-    readonly emit: (finding: Finding) => void,
+    readonly reporting: Reporting,
   ) {}
 
   get document(): SyntaxDocument {
@@ -81,6 +91,9 @@ export class RuleContext<M extends Messages = Messages> {
   get instruction(): InstructionView | undefined {
     return this.around.instruction;
   }
+  get ruleIds(): ReadonlySet<string> {
+    return this.around.ruleIds;
+  }
   get today(): string {
     return this.around.today;
   }
@@ -96,12 +109,13 @@ export class RuleContext<M extends Messages = Messages> {
     details: ReportDetails = {},
   ): void {
     const { document, settings, step } = this.around;
-    const severity = settings.severities.get(this.rule.id) ?? this.rule.severity;
+    const { rule } = this.reporting;
+    const severity = settings.severities.get(rule.id) ?? rule.severity;
     if (severity === 'off') return;
-    const message = this.rule.messages[key] as ((...args: Parameters<M[Key]>) => string) | undefined;
+    const message = rule.messages[key] as ((...args: Parameters<M[Key]>) => string) | undefined;
     const { where } = details;
-    this.emit({
-      rule: this.rule.id,
+    this.reporting.emit({
+      rule: rule.id,
       severity,
       uri: document.uri,
       span: document.spanOf(range),
@@ -110,7 +124,7 @@ export class RuleContext<M extends Messages = Messages> {
       step: step?.id,
       builds: where === undefined ? '' : describeBuilds(where.set, where.space),
       related: (details.related ?? []).map((one) => this.#related(one)),
-      fixes: () => (details.fixes?.() ?? []).map((draft) => this.#fix(draft)),
+      fixes: () => (details.fixes?.() ?? []).map((draft) => this.#fix(rule, draft)),
     });
   }
 
@@ -119,8 +133,8 @@ export class RuleContext<M extends Messages = Messages> {
     return { uri: document.uri, span: document.spanOf(one.range), message: one.message };
   }
 
-  #fix(draft: FixDraft): Fix {
-    const safety = draft.safety ?? (this.rule.fix === 'none' ? 'suggestion' : this.rule.fix);
+  #fix(rule: Rule, draft: FixDraft): Fix {
+    const safety = draft.safety ?? (rule.fix === 'none' ? 'suggestion' : rule.fix);
     return { title: draft.title, safety, edits: draft.edits.map((edit) => this.#edit(edit)) };
   }
 

@@ -50,11 +50,10 @@ export const notYaml = defineRule({
 function reportBroken(problem: SyntaxProblem & { kind: 'broken' }, ctx: RuleContext<typeof messages>): void {
   const open = openQuoteOf(problem.range);
   const range = open === undefined ? visibleRange(problem.range) : restOfLine(open.item, open.from);
-  const fixes = (): FixDraft[] => [
-    ...(open === undefined ? [] : closeQuote(open)),
-    ...indentFix(ctx.document, problem.range),
-    ...(isTab(problem.range) ? [] : quoteFix(range)),
-  ];
+  const fixes = (): FixDraft[] => {
+    const certain = [...(open === undefined ? [] : closeQuote(open)), ...indentFix(ctx.document, problem.range)];
+    return certain.length > 0 || isTab(problem.range) ? certain : quoteFix(range);
+  };
   ctx.report(range, 'broken', [problem.message], { fixes });
 }
 
