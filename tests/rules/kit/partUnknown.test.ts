@@ -6,14 +6,14 @@ const RULE = 'part-unknown';
 
 test('an unknown part is reported in procedure, kit and family, and the fix writes the nearest id', async () => {
   expect(await reported(inStep('- install: cover-seals'), RULE)).toEqual([
-    'cover-seals: The family has no part cover-seals; is cover-seal meant?',
+    'cover-seals: The family has no part cover-seals; did you mean "cover-seal"?',
   ]);
   const line = '- { item: 10, part: seal-cover, number: PK-104, quantity: 1 }';
   expect(await reported(inKit(line), RULE)).toEqual([
-    'seal-cover: The family has no part seal-cover; is cover-seal meant?',
+    'seal-cover: The family has no part seal-cover; did you mean "cover-seal"?',
   ]);
   const family = inFamily('parts:\n  lid: { name: lid, sits-on: cor }');
-  expect(await reported(family, RULE)).toEqual(['cor: The family has no part cor; is core meant?']);
+  expect(await reported(family, RULE)).toEqual(['cor: The family has no part cor; did you mean "core"?']);
   expect((await fixed(family, RULE)).files['families/pellow-k1.family.yaml']).toContain('sits-on: core }');
 });
 

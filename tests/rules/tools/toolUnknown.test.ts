@@ -6,7 +6,7 @@ const USE = '- loosen: cap-nut\n  with: socket-9';
 
 test('an unknown tool is reported where it is used, with the nearest ids', async () => {
   expect(await reported(inStep(USE), 'tool-unknown')).toEqual([
-    'socket-9: No stores of this procedure have a tool socket-9; is socket-8 or socket-10 meant?',
+    'socket-9: No stores of this procedure have a tool socket-9; did you mean "socket-8" or "socket-10"?',
   ]);
   expect(await offered(inStep(USE), 'tool-unknown')).toEqual(['Write socket-8', 'Write socket-10']);
 });
@@ -30,6 +30,6 @@ test('a consumable under "with" is called one', async () => {
     'degreaser: "degreaser" is a consumable in the stores; name it under "using" or "consumables"',
   ]);
   expect(await reported(inStep('- clean: cap-nut\n  using: degreser'), 'consumable-unknown')).toEqual([
-    'degreser: No stores of this procedure have a consumable degreser; is degreaser meant?',
+    'degreser: No stores of this procedure have a consumable degreser; did you mean "degreaser"?',
   ]);
 });

@@ -6,7 +6,7 @@ import { defineRule } from '../defineRule';
 import { inHead } from '../examples';
 import type { Finding } from '../finding';
 import type { FixDraft, Surroundings } from '../ruleContext';
-import { orList } from '../support/orList';
+import { listed } from '../support/phrases';
 import { removeFromKey } from '../support/removeEdit';
 
 const CONCESSION =
@@ -49,14 +49,17 @@ export const concessionUnused = defineRule({
           const fixes = (): FixDraft[] => removeConcession(procedure, concession);
           const isElsewhere =
             ids.length > 0 && outcome.findings.some((one) => one.rule === rule.id && one.step === at.id);
-          if (isElsewhere) ctx.report(rule.node, 'noneAbout', [rule.id, at.id, orList(ids)], { about, fixes });
+          if (isElsewhere) ctx.report(rule.node, 'noneAbout', [rule.id, at.id, listed(ids, 'or')], { about, fixes });
           else ctx.report(rule.node, 'none', [rule.id, at.id], { about, fixes });
           continue;
         }
         const choices = choicesAmong(matches);
         if (choices.length === 0) ctx.report(rule.node, 'alike', [rule.id, matches.length], { about });
         else {
-          const words = orList(choices.map((ids) => ids.join(', ')));
+          const words = listed(
+            choices.map((ids) => ids.join(', ')),
+            'or',
+          );
           ctx.report(rule.node, 'several', [rule.id, matches.length, words], {
             about,
             fixes: () => choices.flatMap((ids) => nameAbout(concession, ids)),

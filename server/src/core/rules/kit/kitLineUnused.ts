@@ -52,7 +52,8 @@ interface UnusedLines {
 /** The lines of one part in one kit are one finding. */
 function unusedLines(procedure: ProcedureView): UnusedLines[] {
   const supply = kitSupply(procedure);
-  if (supply === undefined) return [];
+  // What a torn text fits cannot be seen.
+  if (supply === undefined || procedure.document.problems.length > 0) return [];
   return [...supply].flatMap(([part, lines]) => {
     if (procedure.family?.part(part) === undefined) return [];
     const used = partsUsed(procedure).get(part) ?? procedure.space.nothing;

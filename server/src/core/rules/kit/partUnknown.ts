@@ -15,13 +15,13 @@ export const partUnknown = defineRule({
     right: inStep('- install: cover-seal'),
   },
   messages: {
-    unknown: (id: string, near: string) => `The family has no part ${id}${near}`,
+    unknown: (id: string, near: string) => `The family has no part ${id}; ${near}`,
   },
   check: {
     ref({ ref }, ctx) {
       const unknown = ref.kind === 'part' ? unknownId(ctx.around, ref) : undefined;
       if (unknown === undefined) return;
-      ctx.report(ref.range, 'unknown', [ref.id, meant(unknown.near)], {
+      ctx.report(ref.range, 'unknown', [ref.id, meant(unknown.near, 'declare it in the family')], {
         about: [ref.id],
         fixes: () => unknown.near.map(({ id }) => ({ title: `Write ${id}`, edits: [{ range: ref.range, text: id }] })),
       });

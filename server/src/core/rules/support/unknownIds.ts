@@ -2,8 +2,9 @@ import { type NamedThing, Names } from '../../analysis/names';
 import type { ProcedureView } from '../../analysis/procedureView';
 import type { Ref } from '../../model/values';
 import type { FixDraft, Surroundings } from '../ruleContext';
-import { orList } from './orList';
+import { didYouMean } from './phrases';
 import { listOf, type StoresKind, storesUses } from './storesUses';
+import { isEcho } from './tornText';
 
 export interface UnknownId {
   /** What may have been meant, nearest first. */
@@ -12,7 +13,8 @@ export interface UnknownId {
 
 /** An id that nothing has, certainly; undefined where something has it or where nobody can tell. */
 export function unknownId(around: Surroundings, ref: Ref): UnknownId | undefined {
-  if (ref.id === '') return undefined;
+  // An id in a torn text may be half of what was written.
+  if (ref.id === '' || isEcho(around.document, ref.range)) return undefined;
   const lookup = Names.of(around.snapshot, around.document).lookUp(ref.kind, ref.id);
   return lookup.is === 'unknown' ? { near: lookup.near } : undefined;
 }
@@ -45,7 +47,10 @@ function everyPlace(procedure: ProcedureView, wanted: Ref): Ref[] {
   );
 }
 
-/** What may have been meant, as the end of a message: "; is torque-wrench-10 meant?" */
-export function meant(near: readonly NamedThing[]): string {
-  return near.length === 0 ? '' : `; is ${orList(near.map((one) => one.id))} meant?`;
+/** The end of a message: what may have been meant, or what to do where nothing comes near. */
+export function meant(near: readonly NamedThing[], otherwise: string): string {
+  return didYouMean(
+    near.map((one) => one.id),
+    otherwise,
+  );
 }

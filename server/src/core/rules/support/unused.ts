@@ -6,6 +6,8 @@ import { listOf, namedAnywhere, STORES_KEYS, type StoresKind, storesName, stores
 
 /** Entries of a list that nothing in the procedure uses, mentions or names. What no stores have is another matter. */
 export function unusedInList(procedure: ProcedureView, kind: StoresKind): { ref: Ref; name: string }[] {
+  // What a torn text uses cannot be seen.
+  if (procedure.document.problems.length > 0) return [];
   const { referred, mentioned } = storesUses(procedure, kind);
   const items = kind === 'tool' ? procedure.tools : procedure.consumables;
   const idle = listOf(procedure, kind).filter(({ id }) => items.has(id) && !referred.has(id) && !mentioned.has(id));

@@ -2,7 +2,7 @@ import { sourceRange } from '../../syntax/scalarSource';
 import { defineRule } from '../defineRule';
 import { inStep } from '../examples';
 import { useFixes } from '../support/onlyNamedFixes';
-import { orList } from '../support/orList';
+import { listed } from '../support/phrases';
 import { onlyNamed } from '../support/storesUses';
 
 export const consumableNamedInProse = defineRule({
@@ -26,7 +26,7 @@ export const consumableNamedInProse = defineRule({
       if (procedure === undefined) return;
       for (const { ids, from, to, sentence } of onlyNamed(procedure, step, instruction, 'consumable')) {
         const { scalar, text } = sentence.prose;
-        ctx.report(sourceRange(scalar, from, to), 'onlyNamed', [text.slice(from, to), orList(ids)], {
+        ctx.report(sourceRange(scalar, from, to), 'onlyNamed', [text.slice(from, to), listed(ids, 'or')], {
           about: ids,
           fixes: () => useFixes(procedure, instruction, 'consumable', ids),
         });

@@ -15,7 +15,7 @@ export const consumableUnknown = defineRule({
     right: inHead('consumables: [threadlocker, degreaser]'),
   },
   messages: {
-    unknown: (id: string, near: string) => `No stores of this procedure have a consumable ${id}${near}`,
+    unknown: (id: string, near: string) => `No stores of this procedure have a consumable ${id}; ${near}`,
     tool: (id: string) => `"${id}" is a tool in the stores; name it under "with" or "tools"`,
   },
   check: {
@@ -28,7 +28,7 @@ export const consumableUnknown = defineRule({
         ctx.report(ref.range, 'tool', [ref.id], { about: [ref.id] });
         return;
       }
-      ctx.report(ref.range, 'unknown', [ref.id, meant(unknown.near)], {
+      ctx.report(ref.range, 'unknown', [ref.id, meant(unknown.near, 'add it to the stores')], {
         about: [ref.id],
         fixes: () => writeKnownId(procedure, ref, unknown.near),
       });

@@ -15,7 +15,7 @@ export const toolUnknown = defineRule({
     right: inHead('tools: [torque-wrench-10, socket-8]'),
   },
   messages: {
-    unknown: (id: string, near: string) => `No stores of this procedure have a tool ${id}${near}`,
+    unknown: (id: string, near: string) => `No stores of this procedure have a tool ${id}; ${near}`,
     consumable: (id: string) => `"${id}" is a consumable in the stores; name it under "using" or "consumables"`,
   },
   check: {
@@ -28,7 +28,7 @@ export const toolUnknown = defineRule({
         ctx.report(ref.range, 'consumable', [ref.id], { about: [ref.id] });
         return;
       }
-      ctx.report(ref.range, 'unknown', [ref.id, meant(unknown.near)], {
+      ctx.report(ref.range, 'unknown', [ref.id, meant(unknown.near, 'add it to the stores')], {
         about: [ref.id],
         fixes: () => writeKnownId(procedure, ref, unknown.near),
       });
