@@ -1,14 +1,22 @@
 import type { Rule } from '../defineRule';
+import { amountMissing } from './amountMissing';
 import { dualValuesDisagree } from './dualValuesDisagree';
 import { quantityDimension } from './quantityDimension';
+import { toleranceMissing } from './toleranceMissing';
+import { torqueContradictsFamily } from './torqueContradictsFamily';
+import { torqueMissing } from './torqueMissing';
 import { torqueUnitMissing } from './torqueUnitMissing';
 import { unitAmbiguous } from './unitAmbiguous';
 import { unitSpelling } from './unitSpelling';
 
 export const QUANTITY_RULES: readonly Rule[] = [
   torqueUnitMissing,
-  unitAmbiguous,
+  torqueMissing,
+  torqueContradictsFamily,
   dualValuesDisagree,
+  unitAmbiguous,
   quantityDimension,
+  toleranceMissing,
+  amountMissing,
   unitSpelling,
 ];

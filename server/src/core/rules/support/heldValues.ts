@@ -40,7 +40,7 @@ function present<Value>(held: readonly HeldValue<Value>[]): HeldValue<Value>[] {
 }
 
 /** All builds in which there is a value. */
-export function anyHeld<Value>({ held }: HeldValues<Value>, space: BuildSpace): BuildSet {
+export function anyHeldOf(held: readonly HeldValue<unknown>[], space: BuildSpace): BuildSet {
   return space.union(held.map((one) => one.where));
 }
 

@@ -1,0 +1,151 @@
+import type { InstructionView, ProcedureView } from '../../analysis/procedureView';
+import type { BuildSet } from '../../builds';
+import type { TightenInstruction } from '../../model/generated/types';
+import type { QuantityValue } from '../../model/values';
+import { boundsOf, formatQuantity } from '../../quantity';
+import { defineRule } from '../defineRule';
+import { inStep } from '../examples';
+import type { FixDraft, ReportDetails, RuleContext } from '../ruleContext';
+import { anyHeldOf, meetings, whereUnless } from '../support/heldValues';
+import { writeScalar } from '../support/mapKey';
+import { orList } from '../support/orList';
+import { quantityRange } from '../support/quantityRange';
+import {
+  type StatedTorques,
+  type Tightened,
+  tightened,
+  torquesOfInstruction,
+  torquesOfPart,
+} from '../support/statedTorques';
+import { anglesDiffer, torquesDiffer, unitsThatFit } from '../support/torqueComparison';
+
+const messages = {
+  torque: (written: string, name: string, stated: string) =>
+    `The torque ${written} of the ${name} contradicts the family, which states ${stated}; correct whichever is wrong`,
+  otherUnit: (written: string, name: string, stated: string, units: string) =>
+    `The torque ${written} of the ${name} contradicts the family, which states ${stated}; the number would be right in ${units}`,
+  angle: (written: string, name: string, stated: string) =>
+    `The angle ${written} of the ${name} contradicts the family, which states ${stated}; correct whichever is wrong`,
+  angleLeftOut: (written: string, name: string, stated: string) =>
+    `The torque ${written} of the ${name} leaves out the angle of ${stated} that the family states; write it as well`,
+};
+
+export const torqueContradictsFamily = defineRule({
+  id: 'torque-contradicts-family',
+  group: 'quantities',
+  since: '0.1.0',
+  severity: 'error',
+  fix: 'suggestion',
+  doc: {
+    what: 'A step tightens a fastener to another torque or angle than the family states for one of the builds that the step serves.',
+    why: 'One of the two is wrong, and the sheet prints the one of the step.',
+    wrong: inStep('- tighten: cap-nut\n  torque: 6.4 ± 0.3 N·m'),
+    right: inStep('- tighten: cap-nut\n  torque: 4.6 ± 0.3 N·m (41 ± 3 lbf·in)'),
+  },
+  messages,
+  check: {
+    instruction(view, ctx) {
+      const { procedure } = ctx;
+      if (procedure === undefined || view.instruction.verb !== 'tighten') return;
+      for (const one of tightened(procedure, view))
+        new Comparison(procedure, view, view.instruction, one, ctx).report();
+    },
+  },
+});
+
+/** One fastener in one instruction, against what the family states of it. */
+class Comparison {
+  readonly #step: StatedTorques;
+  readonly #family: StatedTorques;
+
+  constructor(
+    readonly procedure: ProcedureView,
+    readonly view: InstructionView,
+    readonly instruction: TightenInstruction,
+    readonly one: Tightened,
+    readonly ctx: RuleContext<typeof messages>,
+  ) {
+    this.#step = torquesOfInstruction(instruction, procedure.space, one.where);
+    this.#family = torquesOfPart(one.part, procedure.space, one.where);
+  }
+
+  report(): void {
+    this.#torques();
+    this.#angles();
+    this.#leftOut();
+  }
+
+  #torques(): void {
+    const { ctx, one } = this;
+    for (const { first, second, where } of meetings(this.#step.torques, this.#family.torques)) {
+      if (!torquesDiffer(first, second) || this.#isEarlierPass(first, second, where)) continue;
+      const [written, stated] = [first.text.trim(), second.text.trim()];
+      const fitting = unitsThatFit(first, second);
+      const details = { ...this.#details(where, second), fixes: () => this.#fixes(first, second) };
+      const units = orList(fitting.map((unit) => unit.symbol));
+      if (units === '') ctx.report(first.node, 'torque', [written, one.name, stated], details);
+      else ctx.report(first.node, 'otherUnit', [written, one.name, stated, units], details);
+    }
+  }
+
+  #angles(): void {
+    for (const { first, second, where } of meetings(this.#step.angles, this.#family.angles)) {
+      if (!anglesDiffer(first.angle, second.angle)) continue;
+      const text = formatQuantity(second.angle);
+      const range = quantityRange(first.value, first.angle.span);
+      this.ctx.report(range, 'angle', [formatQuantity(first.angle), this.one.name, text], {
+        ...this.#details(where, second.value),
+        fixes: () => [{ title: `Write ${text}`, edits: [{ range, text }] }],
+      });
+    }
+  }
+
+  /** A torque alone is only half of it, unless the angle follows in an instruction of its own. */
+  #leftOut(): void {
+    const turned = anyHeldOf(this.#step.angles, this.procedure.space);
+    for (const { first, second, where } of meetings(this.#step.torques, this.#family.angles)) {
+      const silent = where.minus(turned);
+      if (silent.isEmpty || this.#others().some(({ instruction: { angle } }) => angle !== undefined)) continue;
+      const texts = [first.text.trim(), this.one.name, formatQuantity(second.angle)] as const;
+      this.ctx.report(first.node, 'angleLeftOut', [...texts], this.#details(silent, second.value));
+    }
+  }
+
+  #details(where: BuildSet, stated: QuantityValue): ReportDetails {
+    const { family, space } = this.procedure;
+    const message = `The family states ${stated.text.trim()} here`;
+    return {
+      about: [this.one.ref.id],
+      ...whereUnless(where, this.one.where, space),
+      related: family === undefined ? [] : [{ range: stated.node, document: family.document, message }],
+    };
+  }
+
+  #fixes(written: QuantityValue, stated: QuantityValue): FixDraft[] {
+    const { quantity } = written.reading;
+    const units = unitsThatFit(written, stated).map((unit): FixDraft => {
+      const range = quantity === undefined ? written.node : quantityRange(written, quantity.unitSpan);
+      return { title: `Write ${unit.symbol}`, edits: [{ range, text: unit.symbol }] };
+    });
+    const text = stated.text.trim();
+    return [...units, { title: `Write ${text}, as the family states`, edits: [writeScalar(written.node, text)] }];
+  }
+
+  /** A lower torque that is followed, within the step, by another for the same fastener is a pass on the way. */
+  #isEarlierPass(written: QuantityValue, stated: QuantityValue, where: BuildSet): boolean {
+    const [own, wanted] = [written.reading.quantity, stated.reading.quantity];
+    if (own === undefined || wanted === undefined || boundsOf(own).nominal >= boundsOf(wanted).nominal) return false;
+    return this.#others().some((other) => other.later && where.isWithin(other.where));
+  }
+
+  /** Where the step tightens the same fastener again. */
+  #others(): { instruction: TightenInstruction; where: BuildSet; later: boolean }[] {
+    const all = this.ctx.step?.instructions ?? [];
+    const at = all.indexOf(this.view);
+    return all.flatMap(({ instruction, where }, place) => {
+      if (place === at || instruction.verb !== 'tighten') return [];
+      const same = instruction.tighten?.some((ref) => ref.id === this.one.ref.id) === true;
+      return same ? [{ instruction, where, later: place > at }] : [];
+    });
+  }
+}
