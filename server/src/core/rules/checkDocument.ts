@@ -12,7 +12,7 @@ import { matchConcessions } from './concessions';
 import type { CheckOutcome, Rule, Visitors } from './defineRule';
 import type { Finding } from './finding';
 import { RULES } from './registry';
-import { RuleContext, type Surroundings } from './ruleContext';
+import { type Reporting, RuleContext, type Surroundings } from './ruleContext';
 
 export interface CheckOptions {
   /** The day for which dates are judged, as `2026-10-12`. */
@@ -44,7 +44,9 @@ class DocumentCheck {
   readonly #found: Finding[] = [];
   readonly #rules: readonly Rule[];
   readonly #around: Surroundings;
-  readonly #listeners = new Map<VisitorName, readonly Rule[]>();
+  readonly #context: RuleContext;
+  readonly #listeners: Listeners;
+  readonly #reporting: Reporting;
   readonly #steps = new Map<Step, StepView>();
   readonly #instructions = new Map<Instruction, InstructionView>();
 
@@ -66,6 +68,9 @@ class DocumentCheck {
       step: undefined,
       instruction: undefined,
     };
+    this.#listeners = listenersOf(this.#rules);
+    this.#reporting = { rule: NO_RULE, emit: (finding) => void this.#found.push(finding) };
+    this.#context = new RuleContext(this.#around, this.#reporting);
     for (const step of procedure?.steps ?? []) {
       this.#steps.set(step.step, step);
       for (const one of step.instructions) this.#instructions.set(one.instruction, one);
@@ -74,10 +79,10 @@ class DocumentCheck {
 
   run(): CheckResult {
     const { document, procedure } = this.#around;
-    this.#call('document', document, this.#around);
-    for (const problem of document.problems) this.#call('syntaxProblem', problem, this.#around);
+    this.#call('document', document, this.#context);
+    for (const problem of document.problems) this.#call('syntaxProblem', problem, this.#context);
     const unit = documentUnit(document);
-    if (unit !== undefined) this.#unit(unit, this.#around);
+    if (unit !== undefined) this.#unit(unit, this.#context);
     this.#views();
     const matches = matchConcessions(procedure?.value.concessions ?? [], this.#found, this.#around.today);
     const outcome: CheckOutcome = {
@@ -86,7 +91,7 @@ class DocumentCheck {
       rules: new Set(this.#rules.map((rule) => rule.id)),
     };
     const before = this.#found.length;
-    this.#call('outcome', outcome, this.#around);
+    this.#call('outcome', outcome, this.#context);
     const conceded = matches.flatMap(({ concession, conceded: finding }) =>
       finding === undefined ? [] : [{ concession, finding }],
     );
@@ -98,63 +103,86 @@ class DocumentCheck {
 
   #views(): void {
     const { document, procedure, family, kit } = this.#around;
-    if (procedure !== undefined) this.#call('procedure', procedure, this.#around);
-    if (document.kind === 'family' && family !== undefined) this.#call('family', family, this.#around);
-    if (kit !== undefined) this.#call('kit', kit, this.#around);
+    if (procedure !== undefined) this.#call('procedure', procedure, this.#context);
+    if (document.kind === 'family' && family !== undefined) this.#call('family', family, this.#context);
+    if (kit !== undefined) this.#call('kit', kit, this.#context);
     const stores = documentValue(document, 'stores');
-    if (stores !== undefined) this.#call('stores', stores, this.#around);
+    if (stores !== undefined) this.#call('stores', stores, this.#context);
   }
 
   /** Visits a unit and what is inside it; inside a step or an instruction the surroundings name it. */
-  #unit(unit: Unit, outer: Surroundings): void {
-    const around = this.#inside(unit, outer);
-    if (around.step !== outer.step && around.step !== undefined) this.#call('step', around.step, around);
-    if (around.instruction !== outer.instruction && around.instruction !== undefined) {
-      this.#call('instruction', around.instruction, around);
-    }
-    if (unit.def === 'kit/line') this.#call('kitLine', unit.value as Line, around);
-    this.#call('unit', unit, around);
-    for (const problem of unit.problems) this.#call('shapeProblem', problem, around);
-    this.#facts(unit, around);
-    for (const child of unit.children) this.#unit(child, around);
+  #unit(unit: Unit, outer: RuleContext): void {
+    const context = this.#inside(unit, outer);
+    const { step, instruction } = context;
+    if (step !== outer.step && step !== undefined) this.#call('step', step, context);
+    if (instruction !== outer.instruction && instruction !== undefined) this.#call('instruction', instruction, context);
+    if (unit.def === 'kit/line') this.#call('kitLine', unit.value as Line, context);
+    this.#call('unit', unit, context);
+    for (const problem of unit.problems) this.#call('shapeProblem', problem, context);
+    this.#facts(unit, context);
+    for (const child of unit.children) this.#unit(child, context);
   }
 
-  #inside(unit: Unit, outer: Surroundings): Surroundings {
-    if (unit.def === 'procedure/step') return { ...outer, step: this.#steps.get(unit.value as Step) };
+  #inside(unit: Unit, outer: RuleContext): RuleContext {
+    if (unit.def === 'procedure/step') return this.#within(outer, { step: this.#steps.get(unit.value as Step) });
     const instruction = this.#instructions.get(unit.value as Instruction);
-    return instruction === undefined ? outer : { ...outer, instruction };
+    return instruction === undefined ? outer : this.#within(outer, { instruction });
   }
 
-  #facts(unit: Unit, around: Surroundings): void {
+  #within(outer: RuleContext, inner: Partial<Surroundings>): RuleContext {
+    return new RuleContext({ ...outer.around, ...inner }, this.#reporting);
+  }
+
+  #facts(unit: Unit, context: RuleContext): void {
     const { facts } = unit;
-    for (const one of facts.declared) this.#declared(one, around);
-    for (const one of facts.refs) this.#call('ref', one, around);
-    for (const one of facts.prose) this.#call('prose', one, around);
-    for (const one of facts.quantities) this.#call('quantity', one, around);
-    for (const one of facts.conditions) this.#call('condition', one, around);
-    for (const one of facts.byBuilds) this.#call('byBuild', one, around);
-    for (const one of facts.paths) this.#call('path', one, around);
+    for (const one of facts.declared) this.#declared(one, context);
+    for (const one of facts.refs) this.#call('ref', one, context);
+    for (const one of facts.prose) this.#call('prose', one, context);
+    for (const one of facts.quantities) this.#call('quantity', one, context);
+    for (const one of facts.conditions) this.#call('condition', one, context);
+    for (const one of facts.byBuilds) this.#call('byBuild', one, context);
+    for (const one of facts.paths) this.#call('path', one, context);
   }
 
-  #declared(declared: Declared, around: Surroundings): void {
-    this.#call('declared', declared, around);
-    if (declared.kind !== 'part' || around.document.kind !== 'family') return;
-    const part: Entry<Part> | undefined = around.family?.parts.get(declared.id);
-    if (part !== undefined && part.id === declared) this.#call('part', part, around);
+  #declared(declared: Declared, context: RuleContext): void {
+    this.#call('declared', declared, context);
+    if (declared.kind !== 'part' || context.document.kind !== 'family') return;
+    const part: Entry<Part> | undefined = context.family?.parts.get(declared.id);
+    if (part !== undefined && part.id === declared) this.#call('part', part, context);
   }
 
-  #call<Name extends VisitorName>(name: Name, value: unknown, around: Surroundings): void {
-    for (const rule of this.#listening(name)) {
-      const visit = rule.check[name] as ((value: unknown, ctx: RuleContext) => void) | undefined;
-      visit?.call(rule.check, value, new RuleContext(rule, around, (finding) => this.#found.push(finding)));
+  #call(name: VisitorName, value: unknown, context: RuleContext): void {
+    for (const { rule, visit } of this.#listeners[name] ?? NOBODY) {
+      this.#reporting.rule = rule;
+      visit.call(rule.check, value, context);
     }
   }
+}
 
-  #listening(name: VisitorName): readonly Rule[] {
-    const known = this.#listeners.get(name) ?? this.#rules.filter((rule) => rule.check[name] !== undefined);
-    this.#listeners.set(name, known);
-    return known;
+interface Listener {
+  readonly rule: Rule;
+  readonly visit: (value: unknown, context: RuleContext) => void;
+}
+
+/** Who wants to see what; worked out once for a list of rules. */
+type Listeners = Readonly<Partial<Record<VisitorName, readonly Listener[]>>>;
+
+const NOBODY: readonly Listener[] = [];
+/** Stands where no visitor runs, so that nothing can be reported. */
+const NO_RULE = undefined as unknown as Rule;
+const known = new WeakMap<readonly Rule[], Listeners>();
+
+function listenersOf(rules: readonly Rule[]): Listeners {
+  const already = known.get(rules);
+  if (already !== undefined) return already;
+  const listeners: Partial<Record<VisitorName, Listener[]>> = {};
+  for (const rule of rules) {
+    for (const [name, visit] of Object.entries(rule.check) as [VisitorName, Listener['visit']][]) {
+      listeners[name] = [...(listeners[name] ?? []), { rule, visit }];
+    }
   }
+  known.set(rules, listeners);
+  return listeners;
 }
 
 function byPlace(a: Finding, b: Finding): number {
