@@ -4,6 +4,7 @@ import { dualValuesDisagree } from './dualValuesDisagree';
 import { quantityDimension } from './quantityDimension';
 import { toleranceMissing } from './toleranceMissing';
 import { torqueContradictsFamily } from './torqueContradictsFamily';
+import { torqueInProseOnly } from './torqueInProseOnly';
 import { torqueMissing } from './torqueMissing';
 import { torqueUnitMissing } from './torqueUnitMissing';
 import { unitAmbiguous } from './unitAmbiguous';
@@ -12,6 +13,7 @@ import { unitSpelling } from './unitSpelling';
 export const QUANTITY_RULES: readonly Rule[] = [
   torqueUnitMissing,
   torqueMissing,
+  torqueInProseOnly,
   torqueContradictsFamily,
   dualValuesDisagree,
   unitAmbiguous,

@@ -27,7 +27,12 @@ export function heldValues<Value>(
   );
   const otherwise = byBuild.cases.find((one) => one.otherwise);
   const values = valuesByBuild(space, entries, { otherwise: otherwise !== undefined, within });
-  const held = entries.map(({ value }, place) => ({ value, where: values.coverage[place] ?? space.nothing }));
+  // Where two cases overlap nobody can tell which one is meant.
+  const doubtful = space.union(values.overlaps.map((overlap) => overlap.where));
+  const held = entries.map(({ value }, place) => ({
+    value,
+    where: values.coverage[place]?.minus(doubtful) ?? space.nothing,
+  }));
   if (otherwise !== undefined) held.push({ value: otherwise.value, where: values.otherwise });
   const unread = byBuild.cases.some(
     ({ expr, otherwise: rest }) => !rest && (expr === undefined || space.unknownNames(expr).length > 0),
