@@ -16,7 +16,9 @@ export function unknownId(around: Surroundings, ref: Ref): UnknownId | undefined
   // An id in a torn text may be half of what was written.
   if (ref.id === '' || isEcho(around.document, ref.range)) return undefined;
   const lookup = Names.of(around.snapshot, around.document).lookUp(ref.kind, ref.id);
-  return lookup.is === 'unknown' ? { near: lookup.near } : undefined;
+  if (lookup.is !== 'unknown') return undefined;
+  // A declaration that is no id itself is mended where it stands, not copied.
+  return { near: lookup.near.filter((one) => /^[a-z][a-z0-9-]*$/.test(one.id)) };
 }
 
 /** A tool or consumable that no stores have. An id that the list has wrong is reported there alone. */
