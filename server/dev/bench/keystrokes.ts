@@ -1,5 +1,5 @@
 import { checkDocument } from '../../src/core/rules/checkDocument';
-import { cpuMs, line } from './measure';
+import { cpuPair, line } from './measure';
 import { bareParse, procedureOf, SAMPLE_URI, TODAY, workspaceOfSample } from './procedures';
 
 interface Keystroke {
@@ -27,7 +27,6 @@ export async function keystrokes(): Promise<void> {
     ['LF', procedureOf(300)],
     ['CRLF', procedureOf(300).replaceAll('\n', '\r\n')],
   ] as const) {
-    const bare = cpuMs(() => bareParse(text), 9, 4);
     for (const keystroke of KEYSTROKES) {
       const workspace = await workspaceOfSample();
       let round = 0;
@@ -36,7 +35,8 @@ export async function keystrokes(): Promise<void> {
         const document = workspace.snapshot.document(SAMPLE_URI);
         if (document !== undefined) checkDocument(workspace.snapshot, document, { today: TODAY });
       };
-      line(`300 steps, ${name}: ${keystroke.name}`, cpuMs(press), bare);
+      const { ms, peerMs } = cpuPair(press, () => bareParse(text), 15, 6);
+      line(`300 steps, ${name}: ${keystroke.name}`, ms, peerMs);
     }
   }
 }

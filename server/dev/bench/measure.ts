@@ -1,14 +1,22 @@
-/** Median CPU milliseconds of a call, after some calls that warm the engine up. */
-export function cpuMs(call: () => void, runs = 25, warm = 10): number {
-  for (let i = 0; i < warm; i++) call();
+/** Median CPU milliseconds of two calls that take turns, so that whatever else the machine does slows both alike. */
+export function cpuPair(call: () => void, peer: () => void, runs = 25, warm = 10): { ms: number; peerMs: number } {
   const times: number[] = [];
-  for (let i = 0; i < runs; i++) {
-    const before = process.cpuUsage();
-    call();
-    const used = process.cpuUsage(before);
-    times.push((used.user + used.system) / 1000);
+  const peerTimes: number[] = [];
+  for (let i = 0; i < warm + runs; i++) {
+    const one = cpuOf(call);
+    const other = cpuOf(peer);
+    if (i < warm) continue;
+    times.push(one);
+    peerTimes.push(other);
   }
-  return median(times);
+  return { ms: median(times), peerMs: median(peerTimes) };
+}
+
+function cpuOf(call: () => void): number {
+  const before = process.cpuUsage();
+  call();
+  const used = process.cpuUsage(before);
+  return (used.user + used.system) / 1000;
 }
 
 export function median(values: readonly number[]): number {
