@@ -19,7 +19,7 @@ test('a limit, a step, a check and a figure that nobody declares', async () => {
     'title: Measure\nfigure: sektion\ndo:\n  - measure: endplay\n    with: dial-gauge\n    if-not: { go-to: first-step }\n  - check: free-turns',
   );
   expect(await reported(example, RULE)).toEqual([
-    'sektion: No figure has the id "sektion"; write one that the family declares',
+    'sektion: No figure has the id "sektion"; write one that is declared under "figures", or declare it there',
     'endplay: No limit or reading has the id "endplay"; did you mean "end-play"?',
     'first-step: No step has the id "first-step"; write the id of a step of this procedure',
     'free-turns: No check has the id "free-turns"; did you mean "free-turn"?',

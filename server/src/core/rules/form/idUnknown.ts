@@ -21,6 +21,10 @@ const OTHERWISE: Readonly<Partial<Record<RefKind, string>>> = {
   step: 'write the id of a step of this procedure',
   rule: 'write the id of a rule as findings show it',
   check: 'write one of the family, or a sentence',
+  figure: 'write one that is declared under "figures", or declare it there',
+  reading: 'write one that is declared under "readings", or declare it there',
+  'limit-or-reading': 'declare a limit in the family, or a reading here',
+  assembly: 'write assembled, parts, or an assembly of the family',
 };
 
 const messages = {

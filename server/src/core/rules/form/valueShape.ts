@@ -2,7 +2,7 @@ import type { Unit } from '../../model/facts';
 import type { ShapeProblem } from '../../model/shapeProblem';
 import { defineRule } from '../defineRule';
 import { inFamily } from '../examples';
-import type { FixDraft } from '../ruleContext';
+import type { FixDraft, ReportDetails, RuleContext } from '../ruleContext';
 import { isOfOtherKind } from '../support/documentKinds';
 import { didYouMean, listed, shortened } from '../support/phrases';
 import { quoteCut, quoteRange } from '../support/quoteFix';
@@ -10,6 +10,27 @@ import { isEcho, isRootTorn, pairWithKey } from '../support/tornText';
 import { dayFix, idFix, replaceBy } from '../support/valueFixes';
 
 const MOST_CHOICES = 12;
+
+const messages = {
+  empty: (key: string) => `"${shortened(key)}" has no value; write one, or take the key out`,
+  becameMap: (text: string) =>
+    `The colon in "${shortened(text)}" makes a key of what stands before it; put the whole text in quotes`,
+  wantsText: () => 'A text belongs here, or a map with "text" and its translations',
+  cut: (key: string) => `The comma before "${shortened(key)}" cuts the text in two; put the whole text in quotes`,
+  kind: (key: string, wanted: string, found: string) =>
+    key === '' ? `Here belongs ${wanted}, not a ${found}` : `"${key}" wants ${wanted}, not a ${found}`,
+  choice: (text: string, choices: readonly string[], near: readonly string[]) =>
+    `"${shortened(text)}" is none of the choices; ${didYouMean(near, `write ${choicesText(choices)}`)}`,
+  flag: (text: string) => `"${shortened(text)}" is neither true nor false; write one of the two`,
+  count: (text: string, key: string) => `"${key}" wants a whole number in digits, not "${shortened(text)}"`,
+  date: (text: string) => `"${shortened(text)}" is no day of the calendar; write it like 2027-03-01`,
+  id: (text: string) =>
+    `"${shortened(text)}" cannot be an id; start with a small letter and write at least three small letters, digits and hyphens`,
+  version: (text: string) =>
+    `Version "${shortened(text)}" of the format is not known; version 1 is, written "witnessmark: 1"`,
+  text: (text: string, key: string) =>
+    `"${shortened(text)}" is not written as "${key}" wants it${key === 'hazards' ? ': a code such as H225 or EUH066' : ''}`,
+};
 
 export const valueShape = defineRule({
   id: 'value-shape',
@@ -23,75 +44,64 @@ export const valueShape = defineRule({
     wrong: inFamily('parts:\n  wheel: { name: wheel, sits-on: core, renew: allways }'),
     right: inFamily('parts:\n  wheel: { name: wheel, sits-on: core, renew: always }'),
   },
-  messages: {
-    empty: (key: string) => `"${shortened(key)}" has no value; write one, or take the key out`,
-    becameMap: (text: string) =>
-      `The colon in "${shortened(text)}" makes a key of what stands before it; put the whole text in quotes`,
-    wantsText: () => 'A text belongs here, or a map with "text" and its translations',
-    cut: (key: string) => `The comma before "${shortened(key)}" cuts the text in two; put the whole text in quotes`,
-    kind: (key: string, wanted: string, found: string) =>
-      key === '' ? `Here belongs ${wanted}, not a ${found}` : `"${key}" wants ${wanted}, not a ${found}`,
-    choice: (text: string, choices: readonly string[], near: readonly string[]) =>
-      `"${shortened(text)}" is none of the choices; ${didYouMean(near, `write ${choicesText(choices)}`)}`,
-    flag: (text: string) => `"${shortened(text)}" is neither true nor false; write one of the two`,
-    count: (text: string, key: string) => `"${key}" wants a whole number in digits, not "${shortened(text)}"`,
-    date: (text: string) => `"${shortened(text)}" is no day of the calendar; write it like 2027-03-01`,
-    id: (text: string) =>
-      `"${shortened(text)}" cannot be an id; start with a small letter and write at least three small letters, digits and hyphens`,
-    version: (text: string) =>
-      `Version "${shortened(text)}" of the format is not known; version 1 is, written "witnessmark: 1"`,
-    text: (text: string, key: string) => `"${shortened(text)}" is not written as "${key}" wants it`,
-  },
+  messages,
   check: {
     unit(unit, ctx) {
       const root = unit.def === ctx.document.kind;
-      if (root && isOfOtherKind(ctx.document)) return;
+      if (root && (isOfOtherKind(ctx.document) || isRootTorn(ctx.document))) return;
       for (const problem of unit.problems) {
-        if (isEcho(ctx.document, problem.range) || (root && isRootTorn(ctx.document))) continue;
-        const fixes = (): FixDraft[] => fixesOf(unit, problem);
-        const about = 'key' in problem && problem.key !== '' ? [problem.key] : 'text' in problem ? [problem.text] : [];
-        const details = { about, fixes };
-        const { range } = problem;
-        switch (problem.kind) {
-          case 'empty':
-            ctx.report(range, 'empty', [problem.key], details);
-            break;
-          case 'prose-became-map':
-            if (problem.node.pairs.length === 1) ctx.report(range, 'becameMap', [sourceOf(problem)], details);
-            else ctx.report(problem.node.pairs[0]?.key ?? range, 'wantsText', [], details);
-            break;
-          case 'cut-at-comma':
-            ctx.report(range, 'cut', [problem.key], details);
-            break;
-          case 'wrong-kind':
-            ctx.report(firstLine(problem), 'kind', [problem.key, problem.wanted, problem.found], details);
-            break;
-          case 'wrong-choice':
-            ctx.report(range, 'choice', [problem.text, problem.choices, problem.near], details);
-            break;
-          case 'wrong-flag':
-            ctx.report(range, 'flag', [problem.text], details);
-            break;
-          case 'wrong-count':
-            ctx.report(range, 'count', [problem.text, problem.key], details);
-            break;
-          case 'wrong-date':
-            ctx.report(range, 'date', [problem.text], details);
-            break;
-          case 'wrong-id':
-            ctx.report(range, 'id', [problem.text], details);
-            break;
-          case 'wrong-version':
-            ctx.report(range, 'version', [problem.text], details);
-            break;
-          case 'wrong-text':
-            ctx.report(range, 'text', [problem.text, problem.key], details);
-            break;
-        }
+        if (isEcho(ctx.document, problem.range)) continue;
+        reportProblem(problem, { about: aboutOf(problem), fixes: () => fixesOf(unit, problem) }, ctx);
       }
     },
   },
 });
+
+function reportProblem(problem: ShapeProblem, details: ReportDetails, ctx: RuleContext<typeof messages>): void {
+  const { range } = problem;
+  switch (problem.kind) {
+    case 'empty':
+      ctx.report(range, 'empty', [problem.key], details);
+      break;
+    case 'prose-became-map':
+      if (problem.node.pairs.length === 1) ctx.report(range, 'becameMap', [sourceOf(problem)], details);
+      else ctx.report(problem.node.pairs[0]?.key ?? range, 'wantsText', [], details);
+      break;
+    case 'cut-at-comma':
+      ctx.report(range, 'cut', [problem.key], details);
+      break;
+    case 'wrong-kind':
+      ctx.report(firstLine(problem), 'kind', [problem.key, problem.wanted, problem.found], details);
+      break;
+    case 'wrong-choice':
+      ctx.report(range, 'choice', [problem.text, problem.choices, problem.near], details);
+      break;
+    case 'wrong-flag':
+      ctx.report(range, 'flag', [problem.text], details);
+      break;
+    case 'wrong-count':
+      ctx.report(range, 'count', [problem.text, problem.key], details);
+      break;
+    case 'wrong-date':
+      ctx.report(range, 'date', [problem.text], details);
+      break;
+    case 'wrong-id':
+      ctx.report(range, 'id', [problem.text], details);
+      break;
+    case 'wrong-version':
+      ctx.report(range, 'version', [problem.text], details);
+      break;
+    case 'wrong-text':
+      ctx.report(range, 'text', [problem.text, problem.key], details);
+      break;
+    // Keys that are unknown, missing or doubled have rules of their own.
+  }
+}
+
+function aboutOf(problem: ShapeProblem): string[] {
+  if ('key' in problem && problem.key !== '') return [problem.key];
+  return 'text' in problem ? [problem.text] : [];
+}
 
 function fixesOf(unit: Unit, problem: ShapeProblem): FixDraft[] {
   switch (problem.kind) {
