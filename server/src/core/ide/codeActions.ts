@@ -17,7 +17,7 @@ export interface FixAction {
 /** The fixes of the findings that a range touches; below them, each that can be done at several places in one go. */
 export function fixesAt(findings: readonly Finding[], range: Span): FixAction[] {
   const here = findings.filter((finding) => finding.span.start <= range.end && range.start <= finding.span.end);
-  const single = here.flatMap((finding) => finding.fixes().map((fix) => fixOne(finding, fix)));
+  const single = here.flatMap((finding) => finding.fixes().map((fix, nth) => fixOne(finding, fix, nth)));
   return [...single, ...fixesAlike(findings, single)];
 }
 
@@ -29,9 +29,9 @@ export function fixAllSafe(findings: readonly Finding[], uri: Uri): FixAction | 
   return { kind: 'all-safe', title, findings: mended, preferred: false, edits };
 }
 
-function fixOne(finding: Finding, fix: Fix): FixAction {
+function fixOne(finding: Finding, fix: Fix, nth: number): FixAction {
   // Only what may be done unseen is offered to a key: a suggestion is for a person to agree to.
-  const preferred = fix.safety === 'safe' && finding.fixes()[0] === fix;
+  const preferred = fix.safety === 'safe' && nth === 0;
   return { kind: 'one', title: fix.title, findings: [finding], preferred, edits: fix.edits };
 }
 
