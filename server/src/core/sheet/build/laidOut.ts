@@ -40,23 +40,24 @@ export function consumableLines(context: BuildContext): ConsumableLine[] {
     const item = context.names.consumableItem(id)?.entry.value;
     const codes = (item?.hazards ?? []).map((code) => code.text.trim());
     const signalWord = item?.signalWord?.value ?? signalWordOf(codes);
-    const amount = amountsOf(id, context).join('; ');
+    const amount = amountOf(id, context);
     return {
       id,
       name: context.names.consumable(id).name,
-      ...(amount === '' ? {} : { amount }),
+      ...(amount === undefined ? {} : { amount }),
       ...(signalWord === undefined ? {} : { signalWord }),
       hazards: codes.map((code) => ({ code, text: hazardStatement(code)?.text ?? '' })),
     };
   });
 }
 
-function amountsOf(id: string, context: BuildContext): string[] {
+/** The amount where every use takes the same; a list of different amounts would only be read wrong. */
+function amountOf(id: string, context: BuildContext): string | undefined {
   const amounts = here(context).flatMap(({ instruction: one }) => {
     const applies = one.verb === 'apply' && one.apply?.some((ref) => ref.id === id) === true;
-    return applies ? [context.names.written(one.amount) ?? ''] : [];
+    return applies ? [context.names.written(one.amount)] : [];
   });
-  return [...new Set(amounts)].filter((amount) => amount !== '');
+  return new Set(amounts).size === 1 ? amounts[0] : undefined;
 }
 
 /** What the consumables of this build bring, each statement once with all that bring it. */

@@ -54,20 +54,20 @@ export class ProseReader {
       (one) => one.id.id === id,
     );
     if (figure !== undefined) return join(this.writing.phrases.figure(this.names.written(figure.value.caption) ?? id));
-    return this.#withArticle(this.names.value(id), before, id);
+    const value = this.names.value(id);
+    return value.name === id ? join(id) : this.#withArticle(value, before);
   }
 
   #thing(kind: KindOfThing, id: string, before: string): Prose {
     const { grammar } = this.writing;
     if (kind === 'consumable') return grammar.bare(this.names.consumable(id));
     const thing = kind === 'part' ? this.names.part(id, this.where) : this.names.tool(id);
-    return this.#withArticle(thing, before, id);
+    return this.#withArticle(thing, before);
   }
 
   /** The writer may have written an article; where a bare name would read wrong, one is put before it. */
-  #withArticle(thing: Thing, before: string, id: string): Prose {
+  #withArticle(thing: Thing, before: string): Prose {
     const { grammar } = this.writing;
-    if (thing.name === id) return grammar.bare(thing);
     return grammar.wantsArticle(before) ? startLike(before, grammar.the({ ...thing, count: 1 })) : grammar.bare(thing);
   }
 

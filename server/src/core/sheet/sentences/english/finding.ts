@@ -72,7 +72,7 @@ function inspectionList(items: readonly Prose[]): Prose {
 function asItem(written: Prose): Prose {
   const [first, ...rest] = written;
   if (first === undefined) return [];
-  const start = first.text.replace(/^[A-Z](?=[a-z]*(?:\s|$))/u, (letter) => letter.toLowerCase());
+  const start = first.text.replace(/^[A-Z](?=[a-z]*(?:[\s,;]|$))/u, (letter) => letter.toLowerCase());
   const runs = [{ ...first, text: start }, ...rest];
   const last = runs.at(-1) ?? first;
   return [...runs.slice(0, -1), { ...last, text: last.text.replace(/\.\s*$/u, '') }];

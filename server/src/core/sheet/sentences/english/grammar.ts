@@ -17,10 +17,13 @@ const NUMBERS = [
   'twelve',
 ];
 const DETERMINERS =
-  /^(?:the|a|an|this|that|these|those|its|their|your|each|every|both|all|any|no|one|two|three|four|five|six|some)\b/iu;
+  /^(?:the|a|an|this|that|these|those|its|their|your|each|every|both|all|any|no|one|two|three|four|five|six|some)(?=\s|$)/iu;
 /** Words after which English wants an article before the name of a thing. */
 const BEFORE_ARTICLE =
   /(?:^|[.:;!?]\s+|\b(?:about|above|across|after|against|along|and|around|as|at|before|behind|below|beside|between|by|clean|close|fit|for|from|hold|if|in|inside|install|into|loosen|near|of|off|on|onto|or|out|outside|over|press|push|put|remove|seat|set|take|than|that|through|tighten|to|towards|turn|under|until|when|where|while|with|without))\s*$/iu;
+/** Words before a name that belong to it, so that no article may stand between. */
+const BELONGS =
+  /^(?:new|old|used|worn|same|other|first|last|next|clean|dry|loose|left|right|upper|lower|inner|outer)$/iu;
 /** Where the head of a name ends: a preposition, or the figures of a size behind it. */
 const TAIL = /\s(?:of|for|with|at|in|on|to|from|towards|\d).*$/u;
 
@@ -41,6 +44,12 @@ function pluralWord(word: string): string {
   if (/(?:s|x|z|ch|sh)$/iu.test(word)) return `${word}es`;
   if (/[^aeiou]y$/iu.test(word)) return `${word.slice(0, -1)}ies`;
   return `${word}s`;
+}
+
+/** The one word of a sentence before a mention is its command: `Pull <nut> up`. */
+function isCommandBefore(before: string): boolean {
+  const word = /(?:^|[.:;!?]\s+)([A-Z][a-z]+)\s+$/u.exec(before)?.[1];
+  return word !== undefined && !DETERMINERS.test(word) && !BELONGS.test(word);
 }
 
 function isPlural(thing: Thing): boolean {
@@ -75,6 +84,6 @@ export const englishGrammar: Grammar = {
     return start === '' || DETERMINERS.test(start) || /^[\d<]/u.test(start) ? phrase : join('the ', phrase);
   },
   pronoun: (things) => (things.length === 1 && things[0] !== undefined && !isPlural(things[0]) ? 'it' : 'them'),
-  wantsArticle: (before) => BEFORE_ARTICLE.test(before),
+  wantsArticle: (before) => BEFORE_ARTICLE.test(before) || isCommandBefore(before),
   series: (items) => items.join(', '),
 };

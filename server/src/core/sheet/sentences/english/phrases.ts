@@ -73,7 +73,7 @@ export const englishPhrases: Phrases = {
   stepElsewhere: (title) => `step “${title}” (not on this sheet)`,
   figure: (name) => `figure “${name}”`,
   renewal: (part) => [`${capital(part)} used again`, `${capital(part)} renewed`],
-  arrivedWith: (option) => `Arrived with ${the(option)}`,
+  arrivedWith: (option) => `The unit arrived with ${the(option)}`,
   yes: 'Yes',
   no: 'No',
   signer: (role) => (role === 'customer' ? 'the customer' : role),
