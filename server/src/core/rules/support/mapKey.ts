@@ -4,19 +4,32 @@ import { quoted } from '../../syntax/quoteValue';
 
 /** The edit that adds a key behind another one of a map; undefined where the map has no pair to stand behind. */
 export function addKey(map: MapNode, behind: Pair | undefined, key: string, value: string): ItemEdit | undefined {
+  return addKeys(map, behind, [[key, value]]);
+}
+
+/** The same for several keys. */
+export function addKeys(
+  map: MapNode,
+  behind: Pair | undefined,
+  keys: readonly (readonly [key: string, value: string])[],
+): ItemEdit | undefined {
   const first = map.pairs[0];
   const pair = behind ?? map.pairs.at(-1);
   if (first === undefined || pair === undefined) return undefined;
   const { item } = map;
   const end = pair.value?.to ?? pair.key.to + 1;
-  if (map.flow) return { range: { item, from: end, to: end }, text: `, ${key}: ${value}` };
+  if (map.flow) return { range: { item, from: end, to: end }, text: written(keys, ', ') };
   const filled = item.text.slice(0, end).trimEnd().length;
   const newline = item.text.indexOf('\n', filled);
   const broken = newline < 0 ? item.text.trimEnd().length : newline;
   const at = item.text.charAt(broken - 1) === '\r' ? broken - 1 : broken;
   const lineStart = item.text.lastIndexOf('\n', first.key.from - 1) + 1;
   const indent = ' '.repeat(first.key.from - lineStart);
-  return { range: { item, from: at, to: at }, text: `${newlineOf(item.text)}${indent}${key}: ${value}` };
+  return { range: { item, from: at, to: at }, text: written(keys, newlineOf(item.text) + indent) };
+}
+
+function written(keys: readonly (readonly [key: string, value: string])[], before: string): string {
+  return keys.map(([key, value]) => `${before}${key}: ${value}`).join('');
 }
 
 export function newlineOf(text: string): string {

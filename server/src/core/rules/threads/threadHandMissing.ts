@@ -1,12 +1,26 @@
-import type { ProcedureView } from '../../analysis/procedureView';
-import { type BuildSet, valuesByBuild } from '../../builds';
+import type { FamilyView } from '../../analysis/familyView';
+import type { InstructionView, ProcedureView, StepView } from '../../analysis/procedureView';
+import type { BuildSet } from '../../builds';
 import type { Part } from '../../model/generated/types';
 import type { Ref } from '../../model/values';
+import { pairOf } from '../../syntax/node';
 import { defineRule } from '../defineRule';
 import { inStep, withFamily } from '../examples';
+import type { FixDraft, RuleContext } from '../ruleContext';
+import { keysFor } from '../support/buildKeys';
+import { isThreadedFastener } from '../support/fastenersNamed';
+import { type Hand, otherHand } from '../support/handOfThread';
+import { heldValues, whereUnless } from '../support/heldValues';
+import { likelyHand } from '../support/likelyHand';
+import { addKeys } from '../support/mapKey';
 
-const SCREW =
+const ONE_VARIANT =
   'parts:\n  cap-nut: { name: cap nut, kind: nut, sits-on: core, thread: M5×0.8, hand: { k1-a: right }, torque: 4.6 ± 0.3 N·m }';
+
+const messages = {
+  missing: (name: string) =>
+    `The family does not state the hand of the ${name} that is turned here; state left or right for every build`,
+};
 
 export const threadHandMissing = defineRule({
   id: 'thread-hand-missing',
@@ -15,54 +29,116 @@ export const threadHandMissing = defineRule({
   severity: 'error',
   fix: 'suggestion',
   doc: {
-    what: 'A fastener is turned on a build for which the family does not say whether its thread is left-hand or right-hand.',
+    what: 'A fastener is turned on a build or an outcome for which the family does not say whether its thread is left-hand or right-hand.',
     why: 'A left-hand nut that is loosened the usual way is tightened until it breaks off.',
-    wrong: withFamily(inStep('- tighten: cap-nut\n  torque: 4.6 ± 0.3 N·m'), SCREW),
+    wrong: withFamily(inStep('- tighten: cap-nut\n  torque: 4.6 ± 0.3 N·m'), ONE_VARIANT),
     right: inStep('- tighten: cap-nut\n  torque: 4.6 ± 0.3 N·m'),
   },
-  messages: {
-    missing: (name: string) =>
-      `The family does not state the hand of the ${name} that is turned here; state left or right for every build`,
-  },
+  messages,
   check: {
-    instruction({ instruction, where }, ctx) {
+    step(step, ctx) {
       const { procedure } = ctx;
       if (procedure?.family === undefined) return;
-      if (instruction.verb !== 'loosen' && instruction.verb !== 'tighten') return;
-      const turned = instruction.verb === 'loosen' ? instruction.loosen : instruction.tighten;
-      for (const ref of turned ?? []) {
-        const part = procedure.family.part(ref.id);
-        if (part === undefined || !isTurned(part)) continue;
-        const silent = where.and(silentBuilds(procedure, ref, part));
-        if (silent.isEmpty) continue;
-        ctx.report(ref.range, 'missing', [part.name?.text ?? ref.id], {
-          about: [ref.id],
-          where: { set: silent, space: procedure.space },
-          related: [
-            {
-              range: part.hand?.node ?? procedure.family.parts.get(ref.id)?.id.node ?? part.node,
-              document: procedure.family.document,
-              message: `The ${part.name?.text ?? ref.id} is declared here`,
-            },
-          ],
-        });
-      }
+      for (const turn of turnsWithoutHand(procedure, procedure.family, step))
+        report(procedure, procedure.family, turn, ctx);
     },
   },
 });
 
-/** Only what has a thread is turned; a retaining ring is loosened without turning. */
-function isTurned(part: Part): boolean {
-  return (
-    part.thread !== undefined || ['nut', 'bolt', 'screw', 'stud', 'plug', 'fitting'].includes(part.kind?.value ?? '')
+/** A fastener that is turned where its hand is not stated. */
+interface Turn {
+  readonly ref: Ref;
+  readonly part: Part;
+  readonly served: BuildSet;
+  readonly silent: BuildSet;
+}
+
+/** Within a step a fastener is reported once for each build, at the first instruction that turns it. */
+function turnsWithoutHand(procedure: ProcedureView, family: FamilyView, step: StepView): Turn[] {
+  const told = new Map<string, BuildSet>();
+  return step.instructions.flatMap((view) =>
+    turned(view, family).flatMap(({ ref, part }): Turn[] => {
+      const present = procedure.presence(ref.id).or(procedure.presence(ref.id, 'received'));
+      const served = view.where.and(present);
+      const before = told.get(ref.id) ?? procedure.space.nothing;
+      const silent = heldValues(part.hand, procedure.space, served).absent.minus(before);
+      told.set(ref.id, before.or(silent));
+      return silent.isEmpty ? [] : [{ ref, part, served, silent }];
+    }),
   );
 }
 
-function silentBuilds(procedure: ProcedureView, ref: Ref, part: Part): BuildSet {
-  const present = procedure.presence(ref.id);
-  if (part.hand?.is === 'one') return procedure.space.nothing;
-  const cases = part.hand?.cases ?? [];
-  const entries = cases.flatMap((one) => (one.expr === undefined ? [] : [{ key: one.key.text, expr: one.expr }]));
-  return valuesByBuild(procedure.space, entries, { otherwise: cases.some((one) => one.otherwise), within: present })
-    .absent;
+/**
+ * What an instruction turns. Loosening and tightening turns whatever has a thread; a nut or a screw is also turned as it
+ * is removed, fitted or adjusted, while a shaft with a thread on it is not.
+ */
+function turned({ instruction }: InstructionView, family: FamilyView): { ref: Ref; part: Part }[] {
+  const refs = refsTurned(instruction);
+  const always = instruction.verb === 'loosen' || instruction.verb === 'tighten';
+  return refs.flatMap((ref) => {
+    const part = family.part(ref.id);
+    if (part === undefined) return [];
+    return isThreadedFastener(part) || (always && part.thread !== undefined) ? [{ ref, part }] : [];
+  });
+}
+
+function refsTurned(instruction: InstructionView['instruction']): readonly Ref[] {
+  switch (instruction.verb) {
+    case 'loosen':
+      return instruction.loosen ?? [];
+    case 'tighten':
+      return instruction.tighten ?? [];
+    case 'remove':
+      return instruction.remove ?? [];
+    case 'install':
+      return instruction.install ?? [];
+    case 'adjust':
+      return instruction.adjust ?? [];
+    default:
+      return [];
+  }
+}
+
+function report(procedure: ProcedureView, family: FamilyView, turn: Turn, ctx: RuleContext<typeof messages>): void {
+  const { ref, part, served, silent } = turn;
+  const name = family.nameOf(ref.id);
+  const declared = family.parts.get(ref.id)?.id.node ?? part.node;
+  const stated = part.hand === undefined ? `The ${name} is declared here` : `The hand of the ${name} is stated here`;
+  ctx.report(ref.range, 'missing', [name], {
+    about: [ref.id],
+    ...whereUnless(silent, served, procedure.space),
+    related: [{ range: part.hand?.node ?? declared, document: family.document, message: stated }],
+    fixes: () => fixes(procedure, family, turn),
+  });
+}
+
+/** States a hand in the family: first the one that the designation or the mating parts state already. */
+function fixes(procedure: ProcedureView, family: FamilyView, { ref, part, silent }: Turn): FixDraft[] {
+  const { space } = procedure;
+  const likely = likelyHand(family, ref.id, part, space, silent);
+  const present = procedure.presence(ref.id).or(procedure.presence(ref.id, 'received'));
+  const keys = part.hand === undefined ? [] : keysFor(family, space, silent, present);
+  const hands: readonly Hand[] = likely === undefined ? ['right', 'left'] : [likely.hand, otherHand(likely.hand)];
+  return hands.flatMap((hand) => {
+    const because = hand === likely?.hand ? `, as ${likely.as} states` : '';
+    return stateHand(family, part, keys, hand, because);
+  });
+}
+
+function stateHand(family: FamilyView, part: Part, keys: readonly string[], hand: Hand, because: string): FixDraft[] {
+  const { document } = family;
+  const cases = part.hand?.node;
+  const map = part.hand === undefined ? part.node : cases;
+  if (map?.kind !== 'map') return [];
+  const behind =
+    part.hand === undefined ? (pairOf(map, 'thread') ?? pairOf(map, 'kind') ?? pairOf(map, 'name')) : undefined;
+  const edit = addKeys(
+    map,
+    behind,
+    (keys.length === 0 ? ['hand'] : keys).map((key) => [key, hand] as const),
+  );
+  if (edit === undefined) return [];
+  const what = keys.length === 0 ? `hand: ${hand}` : `${keys.map((one) => `${one}: ${hand}`).join(', ')} under hand`;
+  const span = document.spanOf(edit.range);
+  return [{ title: `Write ${what} in the family${because}`, edits: [{ document, span, text: edit.text }] }];
 }
