@@ -19,9 +19,15 @@ export function procedureOf(steps: number): string {
   const head = chunks[0] ?? '';
   const bodies = chunks.slice(1).map((chunk) => chunk.split(/^(?! {6})\S?|^ {2}- phase:/m)[0] ?? chunk);
   const body = Array.from({ length: steps }, (_, i) =>
-    (bodies[i % bodies.length] ?? '').replace(/- step: (\S+)/, `- step: $1-n${i}`),
+    numbered(bodies[i % bodies.length] ?? '', i < bodies.length ? 0 : i),
   );
   return head + body.join('');
+}
+
+/** The first of each keeps its id, so that steps that send the fitter back still find theirs. */
+function numbered(step: string, number: number): string {
+  const titled = step.replace(/title: (.*\S)/, `title: $1 -n${number}`);
+  return number === 0 ? titled : titled.replace(/- step: (\S+)/, `- step: $1-n${number}`);
 }
 
 /** A workspace that holds the family, kits and stores of the sample. */

@@ -28,8 +28,12 @@ const nothingCounted =
   /^(?:\s*$|\s*[;:!?()\]](?!\d)|\s*[.,](?!\d)(?!\s*\d)|\s+(?:then|in|with|using|on|by|for|before|after|at|from|as|while|when|if|until|dry|oiled|wet|max|maximum|min|minimum|first|now|again|only|plus|is|are|was|and(?!\s*\d)|or(?!\s*\d))\b)/i;
 const singleFastener = /\b(?:nut|bolt|screw|stud|plug|clamp|ring|fastener|cap|joint|pass|step)\s+$/i;
 
+/** Most sentences have no number at all, and need no second look. */
+const NUMERAL = /[\d½¼¾]/;
+
 /** Finds "tighten to 45", "torque: 45", "tighten to 45 lb" in running text; spans are offsets into it. */
 export function findBareTorques(prose: string): readonly BareTorque[] {
+  if (!NUMERAL.test(prose)) return [];
   const text = plainCharacters(prose);
   const found = new Map<number, BareTorque>();
   for (const word of text.matchAll(tighteningWord)) {

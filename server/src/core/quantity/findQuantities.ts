@@ -24,8 +24,12 @@ const numberStart =
 const namingWord =
   /\b(?:ISO|DIN|EN|ASME|ANSI|SAE|ASTM|steps?|parts?|items?|fig(?:ure)?|page|table|section|phase|no|number|class|grade|line|stage|revision|rev|drawing|serial|model|type|form)\.? *$/i;
 
+/** Most sentences have no number at all, and need no second look. */
+const NUMERAL = /[\d½¼¾⅛⅜⅝⅞]/;
+
 /** All numbers with a unit in running text, of any dimension, in order. */
 export function findQuantities(prose: string): readonly FoundQuantity[] {
+  if (!NUMERAL.test(prose)) return [];
   const text = plainCharacters(prose);
   const found: FoundQuantity[] = [];
   let from = 0;

@@ -25,14 +25,16 @@ export interface NameInProse {
  * shorter one within it; `<id>` is a mention and no plain word.
  */
 export function namesInProse(procedure: ProcedureView, prose: Prose): readonly NameInProse[] {
-  const remembered = found.get(procedure) ?? new WeakMap<Prose, readonly NameInProse[]>();
-  found.set(procedure, remembered);
-  const known = remembered.get(prose) ?? findNames(triesOf(procedure), prose);
+  const tries = triesOf(procedure);
+  const remembered = found.get(tries) ?? new WeakMap<Prose, readonly NameInProse[]>();
+  found.set(tries, remembered);
+  const known = remembered.get(prose) ?? findNames(tries, prose);
   remembered.set(prose, known);
   return known;
 }
 
-const found = new WeakMap<ProcedureView, WeakMap<Prose, readonly NameInProse[]>>();
+/** What was found stays found while the names and the sentence are the same objects, however often the rest changes. */
+const found = new WeakMap<readonly WordTrie<Named>[], WeakMap<Prose, readonly NameInProse[]>>();
 
 function findNames(tries: readonly WordTrie<Named>[], prose: Prose): NameInProse[] {
   const { text } = prose;
@@ -84,6 +86,7 @@ function byKind(values: readonly Named[], from: number, to: number): NameInProse
 }
 
 const triesByView = new WeakMap<ProcedureView, readonly WordTrie<Named>[]>();
+const lastTries = new WeakMap<SyntaxDocument, readonly WordTrie<Named>[]>();
 const trieByDocument = new WeakMap<SyntaxDocument, WordTrie<Named>>();
 
 function triesOf(procedure: ProcedureView): readonly WordTrie<Named>[] {
@@ -92,8 +95,18 @@ function triesOf(procedure: ProcedureView): readonly WordTrie<Named>[] {
   const items = [...procedure.tools.values(), ...procedure.consumables.values()];
   const documents = new Set(items.map((item) => item.document));
   if (procedure.family !== undefined) documents.add(procedure.family.document);
-  const tries = [...documents].map(trieOf);
+  const tries = sameList([...documents]);
   triesByView.set(procedure, tries);
+  return tries;
+}
+
+/** The list made last time for these documents, so that what was found with it is found again. */
+function sameList(documents: readonly SyntaxDocument[]): readonly WordTrie<Named>[] {
+  const tries = documents.map(trieOf);
+  const [first] = documents;
+  const last = first === undefined ? undefined : lastTries.get(first);
+  if (last?.length === tries.length && last.every((trie, i) => trie === tries[i])) return last;
+  if (first !== undefined) lastTries.set(first, tries);
   return tries;
 }
 
