@@ -1,5 +1,5 @@
 import type { FamilyView } from '../../analysis/familyView';
-import type { InstructionView, ProcedureView, StepView } from '../../analysis/procedureView';
+import type { ProcedureView, StepView } from '../../analysis/procedureView';
 import type { BuildSet } from '../../builds';
 import type { Part } from '../../model/generated/types';
 import type { Ref } from '../../model/values';
@@ -8,11 +8,11 @@ import { defineRule } from '../defineRule';
 import { inStep, withFamily } from '../examples';
 import type { FixDraft, RuleContext } from '../ruleContext';
 import { keysFor } from '../support/buildKeys';
-import { isThreadedFastener } from '../support/fastenersNamed';
 import { type Hand, otherHand } from '../support/handOfThread';
 import { heldValues, whereUnless } from '../support/heldValues';
 import { likelyHand } from '../support/likelyHand';
 import { addKeys } from '../support/mapKey';
+import { turnedParts } from '../support/turnedParts';
 
 const ONE_VARIANT =
   'parts:\n  cap-nut: { name: cap nut, kind: nut, sits-on: core, thread: M5×0.8, hand: { k1-a: right }, torque: 4.6 ± 0.3 N·m }';
@@ -57,7 +57,7 @@ interface Turn {
 function turnsWithoutHand(procedure: ProcedureView, family: FamilyView, step: StepView): Turn[] {
   const told = new Map<string, BuildSet>();
   return step.instructions.flatMap((view) =>
-    turned(view, family).flatMap(({ ref, part }): Turn[] => {
+    turnedParts(view.instruction, family).flatMap(({ ref, part }): Turn[] => {
       const present = procedure.presence(ref.id).or(procedure.presence(ref.id, 'received'));
       const served = view.where.and(present);
       const before = told.get(ref.id) ?? procedure.space.nothing;
@@ -66,37 +66,6 @@ function turnsWithoutHand(procedure: ProcedureView, family: FamilyView, step: St
       return silent.isEmpty ? [] : [{ ref, part, served, silent }];
     }),
   );
-}
-
-/**
- * What an instruction turns. Loosening and tightening turns whatever has a thread; a nut or a screw is also turned as it
- * is removed, fitted or adjusted, while a shaft with a thread on it is not.
- */
-function turned({ instruction }: InstructionView, family: FamilyView): { ref: Ref; part: Part }[] {
-  const refs = refsTurned(instruction);
-  const always = instruction.verb === 'loosen' || instruction.verb === 'tighten';
-  return refs.flatMap((ref) => {
-    const part = family.part(ref.id);
-    if (part === undefined) return [];
-    return isThreadedFastener(part) || (always && part.thread !== undefined) ? [{ ref, part }] : [];
-  });
-}
-
-function refsTurned(instruction: InstructionView['instruction']): readonly Ref[] {
-  switch (instruction.verb) {
-    case 'loosen':
-      return instruction.loosen ?? [];
-    case 'tighten':
-      return instruction.tighten ?? [];
-    case 'remove':
-      return instruction.remove ?? [];
-    case 'install':
-      return instruction.install ?? [];
-    case 'adjust':
-      return instruction.adjust ?? [];
-    default:
-      return [];
-  }
 }
 
 function report(procedure: ProcedureView, family: FamilyView, turn: Turn, ctx: RuleContext<typeof messages>): void {
