@@ -98,3 +98,25 @@ test('what cannot be read contradicts nothing', async () => {
   expect(await reported(step('45'), RULE)).toEqual([]);
   expect(await reported(inStep('- tighten: no-such-nut\n  torque: 45 N·m'), RULE)).toEqual([]);
 });
+
+test('own words are printed, so a torque in them must be the stated one', async () => {
+  const says = (text: string, key = '') => inStep(`- tighten: cap-nut${key}\n  say: ${text}`);
+  const example = says('Tighten the cap nut to 9 N·m.', '\n  torque: 4.6 ± 0.3 N·m');
+  expect(await reported(example, RULE)).toEqual([
+    '9 N·m: The sentence says 9 N·m, but 4.6 ± 0.3 N·m is stated for the cap nut; correct whichever is wrong',
+  ]);
+  expect(await reported(await fixed(example, RULE), RULE)).toEqual([]);
+  expect(await reported(says('Tighten it to 9 N·m.'), RULE)).toHaveLength(1);
+  expect(await reported(says('Tighten it to 41 lbf·in.'), RULE)).toEqual([]);
+  expect(await reported(says('Tighten it to 2 N·m, then go on.', '\n  passes: [2 N·m, 4.6 ± 0.3 N·m]'), RULE)).toEqual(
+    [],
+  );
+  expect(await reported(says('Now the cap nut. The cover screw is tightened to 9 N·m.'), RULE)).toEqual([]);
+});
+
+test('one value that is wrong on some builds becomes the values of the family', async () => {
+  const example = against('torque: { k1-a: 4.6 N·m, k1-b: 5.2 N·m }', 'torque: 4.6 N·m');
+  const mended = await fixed(example, RULE);
+  expect(mended.files[mended.at]).toContain('torque: { k1-a: 4.6 N·m, k1-b: 5.2 N·m }\n');
+  expect(await reported(mended, RULE)).toEqual([]);
+});

@@ -1,15 +1,19 @@
 import type { InstructionView, ProcedureView } from '../../analysis/procedureView';
 import type { BuildSet } from '../../builds';
 import type { TightenInstruction } from '../../model/generated/types';
-import type { QuantityValue } from '../../model/values';
-import { boundsOf, formatQuantity } from '../../quantity';
+import type { Prose, QuantityValue } from '../../model/values';
+import { boundsOf, type FoundQuantity, findQuantities, formatQuantity } from '../../quantity';
+import { sourceRange } from '../../syntax/scalarSource';
+import type { Span } from '../../text/span';
 import { defineRule } from '../defineRule';
 import { inStep } from '../examples';
 import type { FixDraft, ReportDetails, RuleContext } from '../ruleContext';
+import { fastenersNamed } from '../support/fastenersNamed';
 import { anyHeldOf, meetings, whereUnless } from '../support/heldValues';
 import { writeScalar } from '../support/mapKey';
 import { orList } from '../support/orList';
 import { quantityRange } from '../support/quantityRange';
+import { sentenceAt } from '../support/sentenceAt';
 import {
   type StatedTorques,
   type Tightened,
@@ -17,7 +21,7 @@ import {
   torquesOfInstruction,
   torquesOfPart,
 } from '../support/statedTorques';
-import { anglesDiffer, torquesDiffer, unitsThatFit } from '../support/torqueComparison';
+import { anglesDiffer, torqueDiffersFrom, torquesDiffer, unitsThatFit } from '../support/torqueComparison';
 
 const messages = {
   torque: (written: string, name: string, stated: string) =>
@@ -26,6 +30,8 @@ const messages = {
     `The torque ${written} of the ${name} contradicts the family, which states ${stated}; the number would be right in ${units}`,
   angle: (written: string, name: string, stated: string) =>
     `The angle ${written} of the ${name} contradicts the family, which states ${stated}; correct whichever is wrong`,
+  said: (written: string, name: string, stated: string) =>
+    `The sentence says ${written}, but ${stated} is stated for the ${name}; correct whichever is wrong`,
   angleLeftOut: (written: string, name: string, stated: string) =>
     `The torque ${written} of the ${name} leaves out the angle of ${stated} that the family states; write it as well`,
 };
@@ -37,7 +43,7 @@ export const torqueContradictsFamily = defineRule({
   severity: 'error',
   fix: 'suggestion',
   doc: {
-    what: 'A step tightens a fastener to another torque or angle than the family states for one of the builds that the step serves.',
+    what: 'A step tightens a fastener to another torque or angle than the family states for one of the builds that the step serves, or its own words say another one.',
     why: 'One of the two is wrong, and the sheet prints the one of the step.',
     wrong: inStep('- tighten: cap-nut\n  torque: 6.4 ± 0.3 N·m'),
     right: inStep('- tighten: cap-nut\n  torque: 4.6 ± 0.3 N·m (41 ± 3 lbf·in)'),
@@ -73,6 +79,7 @@ class Comparison {
     this.#torques();
     this.#angles();
     this.#leftOut();
+    this.#said();
   }
 
   #torques(): void {
@@ -81,7 +88,7 @@ class Comparison {
       if (!torquesDiffer(first, second) || this.#isEarlierPass(first, second, where)) continue;
       const [written, stated] = [first.text.trim(), second.text.trim()];
       const fitting = unitsThatFit(first, second);
-      const details = { ...this.#details(where, second), fixes: () => this.#fixes(first, second) };
+      const details = { ...this.#details(where, second), fixes: () => this.#fixes(first, second, where) };
       const units = orList(fitting.map((unit) => unit.symbol));
       if (units === '') ctx.report(first.node, 'torque', [written, one.name, stated], details);
       else ctx.report(first.node, 'otherUnit', [written, one.name, stated, units], details);
@@ -111,6 +118,33 @@ class Comparison {
     }
   }
 
+  /** Own words are printed in place of the written sentence, so a torque in them must be the one that is stated. */
+  #said(): void {
+    const { say, passes = [] } = this.instruction;
+    const [found, ...more] = say === undefined ? [] : findQuantities(say.text).filter(isTorque);
+    if (say === undefined || found === undefined || more.length > 0 || this.#namesAnother(say, found.span)) return;
+    if (passes.some((pass) => !torqueDiffersFrom(found.quantity, pass))) return;
+    const { torques } = this.#step.torques.length > 0 ? this.#step : this.#family;
+    for (const { value, where } of torques) {
+      if (!torqueDiffersFrom(found.quantity, value)) continue;
+      const text = value.text.trim();
+      const range = sourceRange(say.scalar, found.span.start, found.span.end);
+      const written = say.text.slice(found.span.start, found.span.end);
+      this.ctx.report(range, 'said', [written, this.one.name, text], {
+        about: [this.one.ref.id],
+        ...whereUnless(where, this.one.where, this.procedure.space),
+        fixes: () => [{ title: `Write ${text}`, edits: [{ range, text }] }],
+      });
+    }
+  }
+
+  #namesAnother(say: Prose, { start }: Span): boolean {
+    const { family } = this.procedure;
+    const sentence = sentenceAt(say.text, start);
+    const named = family === undefined ? [] : fastenersNamed(family, say);
+    return named.some((one) => one.id !== this.one.ref.id && one.start >= sentence.start && one.end <= sentence.end);
+  }
+
   #details(where: BuildSet, stated: QuantityValue): ReportDetails {
     const { family, space } = this.procedure;
     const message = `The family states ${stated.text.trim()} here`;
@@ -121,14 +155,27 @@ class Comparison {
     };
   }
 
-  #fixes(written: QuantityValue, stated: QuantityValue): FixDraft[] {
+  #fixes(written: QuantityValue, stated: QuantityValue, where: BuildSet): FixDraft[] {
     const { quantity } = written.reading;
     const units = unitsThatFit(written, stated).map((unit): FixDraft => {
       const range = quantity === undefined ? written.node : quantityRange(written, quantity.unitSpan);
       return { title: `Write ${unit.symbol}`, edits: [{ range, text: unit.symbol }] };
     });
+    return [...units, ...this.#asFamily(written, stated, where)];
+  }
+
+  /** The value of the family; all of them where the one would be wrong on other builds. */
+  #asFamily(written: QuantityValue, stated: QuantityValue, where: BuildSet): FixDraft[] {
+    const holding = this.#step.torques.find((one) => one.value === written)?.where;
     const text = stated.text.trim();
-    return [...units, { title: `Write ${text}, as the family states`, edits: [writeScalar(written.node, text)] }];
+    if (holding?.equals(where) === true) {
+      return [{ title: `Write ${text}, as the family states`, edits: [writeScalar(written.node, text)] }];
+    }
+    const { torque } = this.one.part;
+    const source = torque?.node.item.text.slice(torque.node.from, torque.node.to) ?? '';
+    if (torque?.node.kind !== 'map' || !torque.node.flow || source.includes('\n')) return [];
+    if (this.instruction.torque?.is !== 'one') return [];
+    return [{ title: `Write ${source}, as the family states`, edits: [{ range: written.node, text: source }] }];
   }
 
   /** A lower torque that is followed, within the step, by another for the same fastener is a pass on the way. */
@@ -148,4 +195,8 @@ class Comparison {
       return same ? [{ instruction, where, later: place > at }] : [];
     });
   }
+}
+
+function isTorque({ dimension }: FoundQuantity): boolean {
+  return dimension === 'torque';
 }

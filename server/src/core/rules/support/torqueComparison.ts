@@ -20,6 +20,12 @@ export function torquesDiffer(first: QuantityValue, second: QuantityValue): bool
   return !hasUnevenDual(first) || differ({ ...one, dual: null }, other);
 }
 
+/** The same for a torque that was found in a text. */
+export function torqueDiffersFrom(written: Quantity, stated: QuantityValue): boolean {
+  const { quantity } = stated.reading;
+  return quantity?.dimension === 'torque' && differ(withoutAngle(written), withoutAngle(quantity));
+}
+
 export function anglesDiffer(first: SingleStatement, second: SingleStatement): boolean {
   return differ(first, second);
 }
