@@ -39,14 +39,21 @@ export function readQuantity(node: ScalarNode, dimension: string, text: string, 
   return { node, text, dimension, reading, word, offset };
 }
 
-/** Takes the first dimension in which the unit is one; where none fits, the first reading says what is wrong. */
+/**
+ * Takes the first dimension in which nothing is wrong, since 12 kg is a mass though it is half a torque; else the first in
+ * which it is only misspelt; else the first in which the unit is one. Where none fits, the first reading says what is wrong.
+ */
 function readAny(text: string): QuantityReading {
-  let first: QuantityReading | undefined;
+  let best: QuantityReading | undefined;
   for (const dimension of ANY) {
     const reading = parseQuantity(text, dimension);
-    first ??= reading;
-    if (!reading.problems.some((problem) => problem.kind === 'wrong-dimension' || problem.kind === 'unit-unknown'))
-      return reading;
+    if (reading.problems.length === 0) return reading;
+    if (best === undefined || strangeness(reading) < strangeness(best)) best = reading;
   }
-  return first ?? { problems: [] };
+  return best ?? { problems: [] };
+}
+
+function strangeness({ problems }: QuantityReading): number {
+  if (problems.some(({ kind }) => kind === 'wrong-dimension' || kind === 'unit-unknown')) return 2;
+  return problems.every(({ kind }) => kind === 'unit-spelling') ? 0 : 1;
 }
