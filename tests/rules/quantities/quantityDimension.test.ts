@@ -74,3 +74,21 @@ test('a half-typed value does not stop the checks', async () => {
     expect(await checkExample(torque(text))).toHaveProperty('findings');
   }
 });
+
+test('where any value may stand, a force and a mass are read as what they are', async () => {
+  for (const accept of ['≤ 20 N', '12 ± 1 kg', '3 ± 1 lb', '5..6 bar', '0.4..0.6 V']) {
+    const example = inStep(`- measure: end-play\n  accept: ${accept}`);
+    const { findings } = await checkExample(example);
+    expect(findings.filter((one) => one.rule === RULE || one.rule.startsWith('unit-'))).toEqual([]);
+  }
+});
+
+test('the range of a torque wrench is a torque, and a reading is of its own dimension', async () => {
+  const wrench = 'tools:\n  wrench: { name: wrench, kind: torque-wrench, range: 10..50 lb }';
+  expect(await reported(inStores(wrench), RULE)).toEqual([
+    'lb: The unit lb is one of mass; a torque is written in N·m, lbf·ft or lbf·in',
+  ]);
+  const reading = 'readings:\n  gap: { name: gap, quantity: length, accept: 2..3 bar }';
+  expect(await reported(inFamily(reading), RULE)).toHaveLength(1);
+  expect(await reported(inFamily(reading.replace('bar', 'mm')), RULE)).toEqual([]);
+});

@@ -1,6 +1,7 @@
 import type { QuantityFact } from '../../model/facts';
-import type { QuantityValue } from '../../model/values';
-import type { QuantityProblem, Unit } from '../../quantity';
+import type { ProcedureReading, Reading } from '../../model/generated/types';
+import { type QuantityValue, valuesOf } from '../../model/values';
+import { type Dimension, type QuantityProblem, type Unit, usualUnits } from '../../quantity';
 import { defineRule } from '../defineRule';
 import { inStep } from '../examples';
 import type { FixDraft, RuleContext } from '../ruleContext';
@@ -43,6 +44,16 @@ export const quantityDimension = defineRule({
   },
   messages,
   check: {
+    stores({ tools = [] }, ctx) {
+      for (const { value: tool } of tools)
+        if (tool.kind?.value?.startsWith('torque-')) expect(tool.range, 'torque', ctx);
+    },
+    family({ value }, ctx) {
+      for (const { value: reading } of value.readings ?? []) expectReading(reading, ctx);
+    },
+    procedure({ value }, ctx) {
+      for (const { value: reading } of value.readings ?? []) expectReading(reading, ctx);
+    },
     quantity(fact, ctx) {
       const { value } = fact;
       if (value.word !== undefined) reportWord(fact, value.word, ctx);
@@ -50,6 +61,27 @@ export const quantityDimension = defineRule({
     },
   },
 });
+
+/** Whatever stands where any value may must still be of the kind that its owner is about. */
+function expect(
+  value: QuantityValue | undefined,
+  expected: string | undefined,
+  ctx: RuleContext<typeof messages>,
+): void {
+  const { quantity } = value?.reading ?? {};
+  if (value === undefined || quantity === undefined || expected === undefined || quantity.dimension === expected)
+    return;
+  const written = value.text.slice(quantity.unitSpan.start, quantity.unitSpan.end);
+  const units = usualUnits(expected as Dimension);
+  const range = quantityRange(value, quantity.unitSpan);
+  ctx.report(range, 'dimension', [written, spoken(quantity.dimension), spoken(expected), symbols(units)], {
+    fixes: () => units.map((unit) => ({ title: `Write ${unit.symbol}`, edits: [{ range, text: unit.symbol }] })),
+  });
+}
+
+function expectReading(reading: Reading | ProcedureReading, ctx: RuleContext<typeof messages>): void {
+  for (const value of valuesOf(reading.accept)) expect(value, reading.quantity?.value, ctx);
+}
 
 function reportWord({ key, value }: QuantityFact, word: string, ctx: RuleContext<typeof messages>): void {
   const wanted = WORD_KEYS[word];
