@@ -13,6 +13,8 @@ export class FamilyView {
   readonly parts: ReadonlyMap<string, Entry<Part>>;
   readonly #declared = new Map<string, Map<string, Declared>>();
   #space: BuildSpace | undefined;
+  #replacers: Map<string, string[]> | undefined;
+  readonly #presences = new WeakMap<BuildSpace, Presences>();
 
   private constructor(document: SyntaxDocument, value: FamilyDocument) {
     this.document = document;
@@ -84,17 +86,40 @@ export class FamilyView {
 
   /** Where a part belongs to the unit: its own condition, less the builds in which another takes its place. */
   presence(id: string, space: BuildSpace, as: 'finished' | 'received' = 'finished'): BuildSet {
-    return this.#presence(id, space, as, new Set());
+    const known = this.#presences.get(space) ?? { finished: new Map(), received: new Map() };
+    this.#presences.set(space, known);
+    const set = known[as].get(id) ?? this.#presence(id, space, as, new Set());
+    known[as].set(id, set);
+    return set;
   }
 
   #presence(id: string, space: BuildSpace, as: 'finished' | 'received', seen: ReadonlySet<string>): BuildSet {
     const part = this.part(id);
     if (part === undefined || seen.has(id)) return space.nothing;
     const own = space.set(conditionOf(part), as);
-    const replacers = [...this.parts.values()].filter(({ value }) => value.insteadOf?.some((ref) => ref.id === id));
-    const taken = replacers.map((entry) => this.#presence(entry.id.id, space, as, new Set([...seen, id])));
+    const replacers = this.#replacersOf(id);
+    if (replacers.length === 0) return own;
+    const taken = replacers.map((one) => this.#presence(one, space, as, new Set([...seen, id])));
     return own.minus(space.union(taken));
   }
+
+  /** The parts that take the place of a part on the builds that have them. */
+  #replacersOf(id: string): readonly string[] {
+    if (this.#replacers === undefined) {
+      this.#replacers = new Map();
+      for (const [replacer, { value }] of this.parts) {
+        for (const ref of value.insteadOf ?? []) {
+          this.#replacers.set(ref.id, [...(this.#replacers.get(ref.id) ?? []), replacer]);
+        }
+      }
+    }
+    return this.#replacers.get(id) ?? [];
+  }
+}
+
+interface Presences {
+  readonly finished: Map<string, BuildSet>;
+  readonly received: Map<string, BuildSet>;
 }
 
 const views = new WeakMap<SyntaxDocument, FamilyView>();
