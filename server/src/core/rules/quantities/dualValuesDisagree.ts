@@ -1,4 +1,4 @@
-import { convert, findQuantities, formatQuantity, type Quantity, type QuantityProblem } from '../../quantity';
+import { convert, formatQuantity, type Quantity, type QuantityProblem } from '../../quantity';
 import type { ItemRange } from '../../syntax/node';
 import { sourceRange } from '../../syntax/scalarSource';
 import type { Span } from '../../text/span';
@@ -6,6 +6,7 @@ import { defineRule } from '../defineRule';
 import { inStep } from '../examples';
 import type { FixDraft, RuleContext } from '../ruleContext';
 import { orList } from '../support/orList';
+import { quantitiesIn } from '../support/proseQuantities';
 import { quantityRange } from '../support/quantityRange';
 
 /** Gives the source range of a stretch of the text in which the quantity stands. */
@@ -38,7 +39,7 @@ export const dualValuesDisagree = defineRule({
     },
     prose({ prose }, ctx) {
       const locate: Locate = ({ start, end }) => sourceRange(prose.scalar, start, end);
-      for (const { quantity, problems } of findQuantities(prose.text)) {
+      for (const { quantity, problems } of quantitiesIn(prose)) {
         reportAll(prose.text, quantity, problems, locate, ctx);
       }
     },

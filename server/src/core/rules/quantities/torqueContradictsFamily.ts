@@ -2,7 +2,7 @@ import type { InstructionView, ProcedureView } from '../../analysis/procedureVie
 import type { BuildSet } from '../../builds';
 import type { TightenInstruction } from '../../model/generated/types';
 import type { Prose, QuantityValue } from '../../model/values';
-import { boundsOf, type FoundQuantity, findQuantities, formatQuantity } from '../../quantity';
+import { boundsOf, type FoundQuantity, formatQuantity } from '../../quantity';
 import { sourceRange } from '../../syntax/scalarSource';
 import type { Span } from '../../text/span';
 import { defineRule } from '../defineRule';
@@ -12,6 +12,7 @@ import { fastenersNamed } from '../support/fastenersNamed';
 import { anyHeldOf, meetings, whereUnless } from '../support/heldValues';
 import { writeScalar } from '../support/mapKey';
 import { orList } from '../support/orList';
+import { quantitiesIn } from '../support/proseQuantities';
 import { quantityRange } from '../support/quantityRange';
 import { sentenceAt } from '../support/sentenceAt';
 import {
@@ -121,7 +122,7 @@ class Comparison {
   /** Own words are printed in place of the written sentence, so a torque in them must be the one that is stated. */
   #said(): void {
     const { say, passes = [] } = this.instruction;
-    const [found, ...more] = say === undefined ? [] : findQuantities(say.text).filter(isTorque);
+    const [found, ...more] = say === undefined ? [] : quantitiesIn(say).filter(isTorque);
     if (say === undefined || found === undefined || more.length > 0 || this.#namesAnother(say, found.span)) return;
     if (passes.some((pass) => !torqueDiffersFrom(found.quantity, pass))) return;
     const { torques } = this.#step.torques.length > 0 ? this.#step : this.#family;

@@ -1,7 +1,7 @@
 import type { InstructionView, ProcedureView } from '../../analysis/procedureView';
 import type { ProseFact } from '../../model/facts';
 import type { Prose } from '../../model/values';
-import { compareQuantities, type FoundQuantity, findQuantities, formatQuantity, type Quantity } from '../../quantity';
+import { compareQuantities, type FoundQuantity, formatQuantity, type Quantity } from '../../quantity';
 import { pairOf } from '../../syntax/node';
 import { sourceRange } from '../../syntax/scalarSource';
 import { defineRule } from '../defineRule';
@@ -10,6 +10,7 @@ import type { FixDraft, RuleContext } from '../ruleContext';
 import { familyTorques } from '../support/familyTorques';
 import { fastenersNamed } from '../support/fastenersNamed';
 import { addKey, newlineOf } from '../support/mapKey';
+import { quantitiesIn } from '../support/proseQuantities';
 import { sentenceAt } from '../support/sentenceAt';
 
 /** Texts that are not printed as something to do. */
@@ -44,7 +45,7 @@ export const torqueInProseOnly = defineRule({
       const { procedure } = ctx;
       const { text } = fact.prose;
       if (procedure === undefined || NOT_DONE.has(fact.key) || !SPEAKS_OF_IT.test(text)) return;
-      for (const found of findQuantities(text)) {
+      for (const found of quantitiesIn(fact.prose)) {
         if (found.dimension === 'torque' && standsAlone(procedure, fact.prose, found, ctx)) report(fact, found, ctx);
       }
     },

@@ -1,8 +1,8 @@
 import type { TightenInstruction } from '../../model/generated/types';
-import { findBareTorques, findQuantities } from '../../quantity';
 import { defineRule } from '../defineRule';
 import { inStep, withFamily } from '../examples';
 import { whereUnless } from '../support/heldValues';
+import { bareTorquesIn, quantitiesIn } from '../support/proseQuantities';
 import { sentencesOf } from '../support/sentences';
 import { tightened, torquesOfInstruction, torquesOfPart } from '../support/statedTorques';
 
@@ -56,9 +56,9 @@ const BY_HAND = /\b(?:by hand|hand[- ]tight|finger[- ]tight|with (?:your|the) fi
 /** Whether the writer's own words say how tight; a torque that stands only there is told by another rule. */
 function isSaid(instruction: TightenInstruction): boolean {
   return sentencesOf(instruction).some(
-    ({ prose: { text } }) =>
-      BY_HAND.test(text) ||
-      findBareTorques(text).length > 0 ||
-      findQuantities(text).some(({ dimension }) => dimension === 'torque'),
+    ({ prose }) =>
+      BY_HAND.test(prose.text) ||
+      bareTorquesIn(prose).length > 0 ||
+      quantitiesIn(prose).some(({ dimension }) => dimension === 'torque'),
   );
 }

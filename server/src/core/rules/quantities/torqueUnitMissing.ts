@@ -1,6 +1,6 @@
 import type { ProseFact } from '../../model/facts';
 import type { QuantityValue } from '../../model/values';
-import { type BareTorque, findBareTorques, type QuantityProblem, type Unit } from '../../quantity';
+import type { BareTorque, QuantityProblem, Unit } from '../../quantity';
 import type { ItemRange } from '../../syntax/node';
 import { sourceRange } from '../../syntax/scalarSource';
 import { defineRule } from '../defineRule';
@@ -8,6 +8,7 @@ import { inStep } from '../examples';
 import type { FixDraft, RuleContext } from '../ruleContext';
 import { isCutAtComma } from '../support/cutAtComma';
 import { likeliestFirst } from '../support/familyTorques';
+import { bareTorquesIn } from '../support/proseQuantities';
 import { quantityRange } from '../support/quantityRange';
 
 export const torqueUnitMissing = defineRule({
@@ -37,7 +38,7 @@ export const torqueUnitMissing = defineRule({
       }
     },
     prose(fact, ctx) {
-      for (const bare of findBareTorques(fact.prose.text)) {
+      for (const bare of bareTorquesIn(fact.prose)) {
         if (bare.unit.kind !== 'missing') continue;
         const { start, end } = bare.span;
         ctx.report(sourceRange(fact.prose.scalar, start, end), 'prose', [fact.prose.text.slice(start, end)], {

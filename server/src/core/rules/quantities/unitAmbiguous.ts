@@ -1,5 +1,5 @@
 import type { Prose, QuantityValue } from '../../model/values';
-import { type BareTorque, findBareTorques, type QuantityProblem, type Unit } from '../../quantity';
+import type { BareTorque, QuantityProblem, Unit } from '../../quantity';
 import type { ItemRange } from '../../syntax/node';
 import { sourceRange } from '../../syntax/scalarSource';
 import { defineRule } from '../defineRule';
@@ -7,6 +7,7 @@ import { inStep } from '../examples';
 import type { FixDraft, RuleContext } from '../ruleContext';
 import { likeliestFirst } from '../support/familyTorques';
 import { orList } from '../support/orList';
+import { bareTorquesIn } from '../support/proseQuantities';
 import { quantityRange } from '../support/quantityRange';
 
 export const unitAmbiguous = defineRule({
@@ -36,7 +37,7 @@ export const unitAmbiguous = defineRule({
       }
     },
     prose({ prose }, ctx) {
-      for (const bare of findBareTorques(prose.text)) {
+      for (const bare of bareTorquesIn(prose)) {
         if (bare.unit.kind !== 'ambiguous') continue;
         const { written, span } = bare.unit;
         const range = sourceRange(prose.scalar, span.start, span.end);

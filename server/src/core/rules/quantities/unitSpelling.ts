@@ -1,9 +1,10 @@
-import { findQuantities, type QuantityProblem } from '../../quantity';
+import type { QuantityProblem } from '../../quantity';
 import type { ItemRange } from '../../syntax/node';
 import { sourceRange } from '../../syntax/scalarSource';
 import { defineRule } from '../defineRule';
 import { inStep } from '../examples';
 import type { FixDraft, RuleContext } from '../ruleContext';
+import { quantitiesIn } from '../support/proseQuantities';
 import { quantityRange } from '../support/quantityRange';
 
 type SpellingProblem = QuantityProblem & { readonly kind: 'unit-spelling' };
@@ -37,7 +38,7 @@ export const unitSpelling = defineRule({
     },
     prose({ prose }, ctx) {
       // In a sentence "five minutes" is good English; a torque in words is what the bench gets wrong.
-      for (const { dimension, problems } of findQuantities(prose.text)) {
+      for (const { dimension, problems } of quantitiesIn(prose)) {
         if (dimension !== 'torque') continue;
         for (const problem of problems) {
           const { start, end } = problem.span;

@@ -4,6 +4,7 @@ import type { Part, TightenInstruction } from '../../model/generated/types';
 import type { QuantityValue, Ref } from '../../model/values';
 import type { SingleStatement } from '../../quantity';
 import { type HeldValue, heldValues } from './heldValues';
+import { presentBuilds } from './presentBuilds';
 
 /** An angle that is turned after the torque, and the value that it is written in. */
 export interface StatedAngle {
@@ -34,7 +35,7 @@ export function tightened(procedure: ProcedureView, { instruction, where }: Inst
   return (instruction.tighten ?? []).flatMap((ref) => {
     const part = family.part(ref.id);
     if (part === undefined) return [];
-    const served = where.and(procedure.presence(ref.id));
+    const served = where.and(presentBuilds(family, procedure.space, ref.id));
     return served.isEmpty ? [] : [{ ref, part, name: family.nameOf(ref.id), where: served }];
   });
 }

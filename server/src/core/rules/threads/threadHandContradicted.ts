@@ -13,6 +13,7 @@ import { type HandClaim, handClaims } from '../support/handClaims';
 import { type Hand, handInDesignation, otherHand } from '../support/handOfThread';
 import { type HeldValue, heldValues, meetings, whereUnless } from '../support/heldValues';
 import { writeScalar } from '../support/mapKey';
+import { presentBuilds } from '../support/presentBuilds';
 import { turningBy } from '../support/turnedParts';
 
 const messages = {
@@ -72,7 +73,7 @@ class PartCheck {
     this.#part = entry.value;
     this.#name = family.nameOf(this.#id);
     this.#space = family.space;
-    this.#served = presenceOf(family, this.#id, this.#space);
+    this.#served = presentBuilds(family, this.#space, this.#id);
     this.#hands = heldValues(this.#part.hand, this.#space, this.#served).held;
   }
 
@@ -103,7 +104,7 @@ class PartCheck {
     const mate = this.family.part(id);
     const mutual = mate?.matesWith?.some((ref) => ref.id === this.#id) === true;
     if (mate === undefined || (mutual && id < this.#id)) return;
-    const others = heldValues(mate.hand, this.#space, presenceOf(this.family, id, this.#space)).held;
+    const others = heldValues(mate.hand, this.#space, presentBuilds(this.family, this.#space, id)).held;
     for (const { first, second, where } of meetings(this.#hands, others)) {
       if (first.value === undefined || second.value === undefined || first.value === second.value) continue;
       const name = this.family.nameOf(id);
@@ -134,7 +135,7 @@ function reportSentences(family: FamilyView, { key, prose }: ProseFact, ctx: Con
     const where = buildsSpokenOf(procedure, sentence, place);
     for (const id of claimedFasteners(family, prose, claim, { procedure, step, instruction })) {
       if (told.has(id)) continue;
-      const served = where.and(presenceOf(family, id, procedure.space));
+      const served = where.and(presentBuilds(family, procedure.space, id));
       const { held } = heldValues(family.part(id)?.hand, procedure.space, served);
       if (reportClaim(ctx, family, id, claim, prose.scalar, held, served, procedure.space)) told.add(id);
     }
@@ -170,10 +171,6 @@ function reportClaim(
         : [{ title: `Write ${claim.turnedRound}`, edits: [{ range, text: claim.turnedRound }] }],
   });
   return true;
-}
-
-function presenceOf(family: FamilyView, id: string, space: BuildSpace): BuildSet {
-  return family.presence(id, space).or(family.presence(id, space, 'received'));
 }
 
 function textOf(said: Prose | Text): ScalarNode {

@@ -12,6 +12,7 @@ import { type Hand, otherHand } from '../support/handOfThread';
 import { heldValues, whereUnless } from '../support/heldValues';
 import { likelyHand } from '../support/likelyHand';
 import { addKeys } from '../support/mapKey';
+import { presentBuilds } from '../support/presentBuilds';
 import { turnedParts } from '../support/turnedParts';
 
 const ONE_VARIANT =
@@ -58,8 +59,7 @@ function turnsWithoutHand(procedure: ProcedureView, family: FamilyView, step: St
   const told = new Map<string, BuildSet>();
   return step.instructions.flatMap((view) =>
     turnedParts(view.instruction, family).flatMap(({ ref, part }): Turn[] => {
-      const present = procedure.presence(ref.id).or(procedure.presence(ref.id, 'received'));
-      const served = view.where.and(present);
+      const served = view.where.and(presentBuilds(family, procedure.space, ref.id));
       const before = told.get(ref.id) ?? procedure.space.nothing;
       const silent = heldValues(part.hand, procedure.space, served).absent.minus(before);
       told.set(ref.id, before.or(silent));
@@ -85,7 +85,7 @@ function report(procedure: ProcedureView, family: FamilyView, turn: Turn, ctx: R
 function fixes(procedure: ProcedureView, family: FamilyView, { ref, part, silent }: Turn): FixDraft[] {
   const { space } = procedure;
   const likely = likelyHand(family, ref.id, part, space, silent);
-  const present = procedure.presence(ref.id).or(procedure.presence(ref.id, 'received'));
+  const present = presentBuilds(family, space, ref.id);
   const keys = part.hand === undefined ? [] : keysFor(family, space, silent, present);
   const hands: readonly Hand[] = likely === undefined ? ['right', 'left'] : [likely.hand, otherHand(likely.hand)];
   return hands.flatMap((hand) => {
