@@ -95,7 +95,8 @@ export const SHEET_PAGE_SCRIPT = String.raw`
   function showCaret(offset) {
     caret = offset;
     const current = mark(sheet);
-    if (current === undefined) return;
+    // Above the first step stands what the head of the sheet is made of.
+    if (current === undefined) return scrollTo(0, 0);
     const { top, bottom } = current.getBoundingClientRect();
     // A step that is seen already stays where it is: jumping would lose the reader's place.
     if (top < 0 || Math.min(bottom, top + 120) > innerHeight) current.scrollIntoView({ block: 'start' });

@@ -2,37 +2,46 @@ import type { Diagnostic } from 'vscode-languageserver';
 import { isInside, type Uri } from '../core/analysis/uri';
 import { documentKindOf } from '../core/syntax/documentKind';
 import type { CheckedDocument } from './checkedDocuments';
+import { CheckQueue } from './checkQueue';
 import { toConcededDiagnostic, toDiagnostic } from './convert';
 import { SHEET_CHANGED } from './protocol';
 import { ScanProgress } from './scanProgress';
 import type { Session } from './session';
 
 /**
- * Keeps what the client shows in step with the files. What is open is checked first, once for all changes that have
- * arrived; everything else that depends on a change follows, one document at a time, so that typing never waits for
- * more than one.
+ * Keeps what the client shows in step with the files: a change is felt by every document that depends on it, whether
+ * or not it is open.
  */
 export class Diagnostics {
   readonly #session: Session;
-  readonly #urgent = new Set<Uri>();
-  readonly #later = new Set<Uri>();
+  readonly #queue: CheckQueue;
   /** What each checked document depends on: all that is kept of a document that is not open, beside what is shown. */
   readonly #dependencies = new Map<Uri, ReadonlySet<Uri>>();
   /** What the client shows, as sent. */
   readonly #shown = new Map<Uri, string>();
   readonly #progress: ScanProgress;
-  #running = false;
 
   constructor(session: Session) {
     this.#session = session;
     this.#progress = new ScanProgress(session);
+    this.#queue = new CheckQueue(session.host, {
+      check: (uri) => this.#check(uri),
+      done: () => this.#done(),
+      hear: (work) => session.hear(work),
+    });
   }
 
   /** A document has new text, or a file has come, gone or changed: it and all that depends on it are checked again. */
   changed(uri: Uri): void {
     if (this.#isChecked(uri)) this.#enqueue(uri);
     for (const [dependent, on] of this.#dependencies) if (on.has(uri)) this.#enqueue(dependent);
-    this.#run();
+    this.#queue.run();
+  }
+
+  /** The same for a document in which somebody types: what is not open waits for a moment of quiet. */
+  typed(uri: Uri): void {
+    this.#queue.typed();
+    this.changed(uri);
   }
 
   /** Everything below a folder has gone. */
@@ -58,25 +67,24 @@ export class Diagnostics {
     for await (const uri of this.#session.host.documentsBelow(folder)) {
       if (!this.#dependencies.has(uri)) this.#enqueue(uri);
     }
-    void this.#progress.begin(this.#later.size);
-    this.#run();
+    void this.#progress.begin(this.#queue.waiting);
+    this.#queue.run();
   }
 
   /** Checks everything that is known again, and lets go of what is no longer anybody's. */
   recheckAll(): void {
     for (const uri of new Set([...this.#dependencies.keys(), ...this.#session.openUris])) this.#enqueue(uri);
-    this.#run();
+    this.#queue.run();
   }
 
   /** Checks what is open again, for a client that does not say when files change. */
   recheckOpen(): void {
     for (const uri of this.#session.openUris) this.#enqueue(uri);
-    this.#run();
+    this.#queue.run();
   }
 
   #enqueue(uri: Uri): void {
-    if (this.#session.openDocument(uri) === undefined) this.#later.add(uri);
-    else this.#urgent.add(uri);
+    this.#queue.add(uri, this.#session.openDocument(uri) !== undefined);
   }
 
   #isChecked(uri: Uri): boolean {
@@ -84,42 +92,10 @@ export class Diagnostics {
     return this.#session.openDocument(uri) !== undefined || this.#session.isInFolders(uri) || this.#shown.has(uri);
   }
 
-  #run(): void {
-    if (this.#running) return;
-    this.#running = true;
-    void this.#session.hear(() => this.#work());
-  }
-
-  async #work(): Promise<void> {
-    try {
-      for (;;) {
-        await this.#session.host.nextTurn();
-        const next = this.#next();
-        if (next === undefined) break;
-        await this.#session.hear(() => this.#check(next));
-      }
-      this.#prune();
-    } finally {
-      this.#running = false;
-      this.#progress.end();
-    }
-  }
-
-  #next(): Uri | undefined {
-    for (const queue of [this.#urgent, this.#later]) {
-      for (const uri of queue) {
-        this.#urgent.delete(uri);
-        this.#later.delete(uri);
-        return uri;
-      }
-    }
-    return undefined;
-  }
-
   async #check(uri: Uri): Promise<void> {
     const wanted = this.#isWanted(uri);
     const checked = wanted ? await this.#session.checked.of(uri) : undefined;
-    this.#progress.report(this.#later.size);
+    this.#progress.report(this.#queue.waiting);
     if (checked === undefined) return this.#gone(uri);
     this.#dependencies.set(uri, checked.dependencies);
     this.#show(uri, checked);
@@ -173,7 +149,8 @@ export class Diagnostics {
   }
 
   /** Lets go of every file that nothing open depends on. */
-  #prune(): void {
+  #done(): void {
+    this.#progress.end();
     const { openUris, workspace } = this.#session;
     const kept = new Set(openUris.flatMap((uri) => [uri, ...(this.#dependencies.get(uri) ?? [])]));
     for (const uri of [...workspace.snapshot.uris]) if (!kept.has(uri)) workspace.forget(uri);

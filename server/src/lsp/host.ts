@@ -13,5 +13,7 @@ export interface Host {
   today(): string;
   /** Resolves once messages that have arrived meanwhile have been heard. */
   nextTurn(): Promise<void>;
+  /** Resolves after so many milliseconds. */
+  pause(milliseconds: number): Promise<void>;
   print(sheet: Sheet, target: Uri): Promise<PrintOutcome>;
 }

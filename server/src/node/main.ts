@@ -9,7 +9,9 @@ function main(): void {
   const connection = connect();
   if (connection === undefined) return;
   // What escapes every net must not end the work of whoever is typing; it is logged, and the server goes on.
-  const log = (error: unknown) => connection.console.error(error instanceof Error ? `${error.stack}` : String(error));
+  // Not over the connection, which may be what has failed.
+  const log = (error: unknown) => process.stderr.write(`${error instanceof Error ? error.stack : error}\n`);
+  process.stderr.on('error', () => {});
   process.on('uncaughtException', log);
   process.on('unhandledRejection', log);
   startServer(connection, new NodeHost(), version);

@@ -1,4 +1,4 @@
-import { setImmediate } from 'node:timers/promises';
+import { setImmediate, setTimeout } from 'node:timers/promises';
 import type { Uri } from '../core/analysis/uri';
 import type { Sheet } from '../core/sheet/sheet';
 import type { Host, PrintOutcome } from '../lsp/host';
@@ -21,8 +21,14 @@ export class NodeHost implements Host {
     return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
   }
 
+  /** Twice round: what has arrived is taken in on the first, and heard by the connection on the second. */
   async nextTurn(): Promise<void> {
     await setImmediate();
+    await setImmediate();
+  }
+
+  async pause(milliseconds: number): Promise<void> {
+    await setTimeout(milliseconds);
   }
 
   async print(sheet: Sheet, target: Uri): Promise<PrintOutcome> {

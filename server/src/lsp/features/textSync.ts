@@ -25,7 +25,7 @@ export const textSync: Feature = {
         const open = session.openDocument(uri);
         if (open === undefined) return;
         session.setOpen({ ...open, version: textDocument.version, text: applyChanges(open.text, contentChanges) });
-        session.diagnostics.changed(uri);
+        session.diagnostics.typed(uri);
       }),
     );
     connection.onDidCloseTextDocument(({ textDocument }) =>
