@@ -44,7 +44,7 @@ export function readProse(node: Node): Prose | undefined {
 }
 
 function proseOf(node: Node, scalar: ScalarNode, translations: Prose['translations']): Prose {
-  return { node, scalar, text: scalar.text, mentions: mentionsIn(scalar.text), translations };
+  return { node, scalar, text: scalar.text, mentions: mentionsIn(scalar.text), translations, remembered: undefined };
 }
 
 export function readRef(node: ScalarNode, kind: RefKind, listing = false): Ref {

@@ -1,6 +1,6 @@
 import type { ConditionExpr } from '../builds/condition';
 import type { QuantityReading } from '../quantity/quantity';
-import type { ItemRange, Node, ScalarNode } from '../syntax/node';
+import type { ItemRange, Node, Remembering, ScalarNode } from '../syntax/node';
 import type { RefKind } from './shape';
 
 /** A text that stands for itself: a number of a part, a thread designation. */
@@ -18,7 +18,7 @@ export interface Mention {
 }
 
 /** A text for people, with its translations where the writer gave some. */
-export interface Prose {
+export interface Prose extends Remembering {
   readonly node: Node;
   readonly scalar: ScalarNode;
   readonly text: string;

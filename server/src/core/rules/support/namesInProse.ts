@@ -26,15 +26,18 @@ export interface NameInProse {
  */
 export function namesInProse(procedure: ProcedureView, prose: Prose): readonly NameInProse[] {
   const tries = triesOf(procedure);
-  const remembered = found.get(tries) ?? new WeakMap<Prose, readonly NameInProse[]>();
-  found.set(tries, remembered);
-  const known = remembered.get(prose) ?? findNames(tries, prose);
-  remembered.set(prose, known);
-  return known;
+  const known = prose.remembered as Found | undefined;
+  if (known?.tries === tries) return known.names;
+  const names = findNames(tries, prose);
+  prose.remembered = { tries, names } satisfies Found;
+  return names;
 }
 
 /** What was found stays found while the names and the sentence are the same objects, however often the rest changes. */
-const found = new WeakMap<readonly WordTrie<Named>[], WeakMap<Prose, readonly NameInProse[]>>();
+interface Found {
+  readonly tries: readonly WordTrie<Named>[];
+  readonly names: readonly NameInProse[];
+}
 
 function findNames(tries: readonly WordTrie<Named>[], prose: Prose): NameInProse[] {
   const { text } = prose;
