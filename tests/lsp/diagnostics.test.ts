@@ -1,5 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { DiagnosticSeverity, type TextDocumentEdit } from 'vscode-languageserver';
+import {
+  DiagnosticSeverity,
+  DidChangeWorkspaceFoldersNotification,
+  type TextDocumentEdit,
+} from 'vscode-languageserver';
 import { EXAMPLE_PATHS } from '../../server/src/core/rules/exampleDocuments';
 import { inStep } from '../../server/src/core/rules/examples';
 import { TestClient } from './client';
@@ -110,5 +114,23 @@ describe('findings across files', () => {
     await client.finding(procedure, 'torque-unit-missing');
     client.writeOnDisk('witnessmark.yaml', 'witnessmark: 1\nseverities: { torque-unit-missing: off }\n');
     await client.noFinding(procedure, 'torque-unit-missing');
+  });
+});
+
+describe('several folders', () => {
+  const inFolder = (folder: string) =>
+    Object.fromEntries(Object.entries(FAULTY.files).map(([path, text]) => [`${folder}/${path}`, text]));
+
+  test('are each checked, until one is taken out of the window', async () => {
+    const client = await TestClient.start({ ...inFolder('one'), ...inFolder('two') }, { folders: ['one', 'two'] });
+    await client.finding(`one/${procedure}`, 'torque-unit-missing');
+    await client.finding(`two/${procedure}`, 'torque-unit-missing');
+    const removed = [{ uri: client.uri('two'), name: 'two' }];
+    await client.connection.sendNotification(DidChangeWorkspaceFoldersNotification.type, {
+      event: { added: [], removed },
+    });
+    await client.shown(`two/${procedure}`, (diagnostics) => diagnostics.length === 0);
+    client.writeOnDisk(`one/${procedure}`, faultyText.replace('45', '46'));
+    await client.shown(`one/${procedure}`, (diagnostics) => diagnostics.some(({ message }) => message.includes('46')));
   });
 });
