@@ -131,6 +131,8 @@ describe('several folders', () => {
     });
     await client.shown(`two/${procedure}`, (diagnostics) => diagnostics.length === 0);
     client.writeOnDisk(`one/${procedure}`, faultyText.replace('45', '46'));
-    await client.shown(`one/${procedure}`, (diagnostics) => diagnostics.some(({ message }) => message.includes('46')));
+    await client.shown(`one/${procedure}`, (diagnostics) =>
+      diagnostics.some(({ message }) => `${message}`.includes('46')),
+    );
   });
 });
