@@ -62,8 +62,8 @@ async function checkAsText(
       }
     }
   }
-  terminal.out(countText(terminal, counts));
   if (hidden > 0) terminal.out(`${plural(hidden, 'finding')} below ${least} not shown; --at-least info shows all\n`);
+  terminal.out(countText(terminal, counts));
   return counts.error + counts.warning + counts.info > 0 ? 1 : 0;
 }
 
