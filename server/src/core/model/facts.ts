@@ -47,6 +47,10 @@ export interface Unit<Value = unknown> {
   readonly facts: Facts;
   readonly problems: readonly ShapeProblem[];
   readonly children: readonly Unit[];
+  /** What later layers remember of the unit; see the nodes. */
+  remembered: unknown;
+  /** This unit and all units inside it, in the order of the text; made on first use. */
+  all: readonly Unit[] | undefined;
 }
 
 const NONE: readonly never[] = [];
@@ -69,7 +73,10 @@ export class FactCollector implements Facts {
 }
 
 /** A unit and all units inside it, in the order of the text. */
-export function* unitsIn(unit: Unit): Generator<Unit> {
-  yield unit;
-  for (const child of unit.children) yield* unitsIn(child);
+export function unitsIn(unit: Unit): readonly Unit[] {
+  if (unit.all !== undefined) return unit.all;
+  const all: Unit[] = [unit];
+  for (const child of unit.children) for (const one of unitsIn(child)) all.push(one);
+  unit.all = all;
+  return all;
 }

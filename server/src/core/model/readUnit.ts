@@ -39,7 +39,16 @@ class UnitReader {
     const verb = this.#shape.verb;
     if (verb !== undefined) Object.assign(value, { verb, verbKey: verbKeyOf(node, verb) });
     const problems = validateUnit(node, this.#shape);
-    return { def: this.#shape.def, node, value, facts: this.#facts, problems, children: this.#children };
+    return {
+      def: this.#shape.def,
+      node,
+      value,
+      facts: this.#facts,
+      problems,
+      children: this.#children,
+      remembered: undefined,
+      all: undefined,
+    };
   }
 
   #object(node: Node, keys: Keys, shorthand: string | undefined): Record<string, unknown> | undefined {

@@ -9,10 +9,12 @@ import type { Concession, Instruction, Line, Part, Step } from '../model/generat
 import type { Declared, Entry } from '../model/values';
 import type { SyntaxDocument } from '../syntax/readDocument';
 import { matchConcessions } from './concessions';
-import type { CheckOutcome, Rule, Visitors } from './defineRule';
+import type { CheckOutcome, Rule } from './defineRule';
 import type { Finding } from './finding';
+import { type Listeners, listenersOf, type VisitorName } from './listeners';
 import { RULES } from './registry';
-import { type Reporting, RuleContext, type Surroundings } from './ruleContext';
+import { type FindingDraft, type Reporting, RuleContext, type Surroundings } from './ruleContext';
+import { environmentOf, recall, remember, type StepEnvironment } from './stepMemory';
 
 export interface CheckOptions {
   /** The day for which dates are judged, as `2026-10-12`. */
@@ -38,17 +40,18 @@ export function checkDocument(snapshot: Snapshot, document: SyntaxDocument, opti
 
 const RULE_IDS: ReadonlySet<string> = new Set(RULES.map((rule) => rule.id));
 
-type VisitorName = keyof Visitors<never>;
-
 class DocumentCheck {
   readonly #found: Finding[] = [];
   readonly #rules: readonly Rule[];
   readonly #around: Surroundings;
   readonly #context: RuleContext;
-  readonly #listeners: Listeners;
   readonly #reporting: Reporting;
   readonly #steps = new Map<Step, StepView>();
   readonly #instructions = new Map<Instruction, InstructionView>();
+  readonly #environment: StepEnvironment | undefined;
+  #listeners: Listeners;
+  /** What the step that is being looked at gave so far. */
+  #drafts: FindingDraft[] = [];
 
   constructor(snapshot: Snapshot, document: SyntaxDocument, options: CheckOptions) {
     this.#rules = options.rules ?? RULES;
@@ -56,25 +59,12 @@ class DocumentCheck {
     const procedure = document.kind === 'procedure' ? ProcedureView.of(snapshot, document) : undefined;
     const kit = document.kind === 'kit' ? kitViewOf(snapshot, document) : undefined;
     const family = procedure?.family ?? kit?.family ?? FamilyView.of(document);
-    this.#around = {
-      snapshot,
-      document,
-      settings,
-      today: options.today,
-      ruleIds: RULE_IDS,
-      procedure,
-      family,
-      kit,
-      step: undefined,
-      instruction: undefined,
-    };
-    this.#listeners = listenersOf(this.#rules);
-    this.#reporting = { rule: NO_RULE, emit: (finding) => void this.#found.push(finding) };
-    this.#context = new RuleContext(this.#around, this.#reporting);
-    for (const step of procedure?.steps ?? []) {
-      this.#steps.set(step.step, step);
-      for (const one of step.instructions) this.#instructions.set(one.instruction, one);
-    }
+    this.#around = { snapshot, document, settings, today: options.today, ruleIds: RULE_IDS, procedure, family, kit };
+    this.#listeners = listenersOf(this.#rules).all;
+    this.#reporting = { rule: NO_RULE, emit: (draft) => this.#emit(draft) };
+    this.#context = new RuleContext(this.#around, this.#reporting, undefined, undefined);
+    this.#environment = procedure === undefined ? undefined : environmentOf(procedure, this.#around, this.#rules);
+    for (const step of procedure?.steps ?? []) this.#steps.set(step.step, step);
   }
 
   run(): CheckResult {
@@ -101,6 +91,11 @@ class DocumentCheck {
     return { findings: findings.sort(byPlace), conceded };
   }
 
+  #emit(draft: FindingDraft): void {
+    this.#drafts.push(draft);
+    this.#found.push(draft.placedIn(this.#around.document));
+  }
+
   #views(): void {
     const { document, procedure, family, kit } = this.#around;
     if (procedure !== undefined) this.#call('procedure', procedure, this.#context);
@@ -110,27 +105,53 @@ class DocumentCheck {
     if (stores !== undefined) this.#call('stores', stores, this.#context);
   }
 
-  /** Visits a unit and what is inside it; inside a step or an instruction the surroundings name it. */
+  /** Visits a unit and what is inside it; inside a step or an instruction the context names it. */
   #unit(unit: Unit, outer: RuleContext): void {
-    const context = this.#inside(unit, outer);
-    const { step, instruction } = context;
-    if (step !== outer.step && step !== undefined) this.#call('step', step, context);
-    if (instruction !== outer.instruction && instruction !== undefined) this.#call('instruction', instruction, context);
+    if (unit.def === 'procedure/step') {
+      this.#step(unit, outer);
+      return;
+    }
+    const instruction = this.#instructions.get(unit.value as Instruction);
+    if (instruction === undefined) {
+      this.#inside(unit, outer);
+      return;
+    }
+    const context = new RuleContext(this.#around, this.#reporting, outer.step, instruction);
+    this.#call('instruction', instruction, context);
+    this.#inside(unit, context);
+  }
+
+  /** A step that was looked at in the same surroundings is only looked at by the rules that compare it with others. */
+  #step(unit: Unit, outer: RuleContext): void {
+    const view = this.#steps.get(unit.value as Step);
+    const environment = this.#environment;
+    const known = environment === undefined ? undefined : recall(unit, environment, view);
+    const { all, wide } = listenersOf(this.#rules);
+    this.#listeners = known === undefined ? all : wide;
+    this.#drafts = [];
+    for (const draft of known ?? []) this.#found.push(draft.placedIn(this.#around.document));
+    this.#visitStep(unit, view, outer);
+    if (known === undefined && environment !== undefined) remember(unit, environment, view, this.#drafts);
+    this.#listeners = all;
+  }
+
+  #visitStep(unit: Unit, view: StepView | undefined, outer: RuleContext): void {
+    if (view === undefined) {
+      this.#inside(unit, outer);
+      return;
+    }
+    for (const one of view.instructions) this.#instructions.set(one.instruction, one);
+    const context = new RuleContext(this.#around, this.#reporting, view, undefined);
+    this.#call('step', view, context);
+    this.#inside(unit, context);
+  }
+
+  #inside(unit: Unit, context: RuleContext): void {
     if (unit.def === 'kit/line') this.#call('kitLine', unit.value as Line, context);
     this.#call('unit', unit, context);
     for (const problem of unit.problems) this.#call('shapeProblem', problem, context);
     this.#facts(unit, context);
     for (const child of unit.children) this.#unit(child, context);
-  }
-
-  #inside(unit: Unit, outer: RuleContext): RuleContext {
-    if (unit.def === 'procedure/step') return this.#within(outer, { step: this.#steps.get(unit.value as Step) });
-    const instruction = this.#instructions.get(unit.value as Instruction);
-    return instruction === undefined ? outer : this.#within(outer, { instruction });
-  }
-
-  #within(outer: RuleContext, inner: Partial<Surroundings>): RuleContext {
-    return new RuleContext({ ...outer.around, ...inner }, this.#reporting);
   }
 
   #facts(unit: Unit, context: RuleContext): void {
@@ -152,38 +173,17 @@ class DocumentCheck {
   }
 
   #call(name: VisitorName, value: unknown, context: RuleContext): void {
-    for (const { rule, visit } of this.#listeners[name] ?? NOBODY) {
+    const listeners = this.#listeners[name];
+    if (listeners === undefined) return;
+    for (const { rule, visit } of listeners) {
       this.#reporting.rule = rule;
       visit.call(rule.check, value, context);
     }
   }
 }
 
-interface Listener {
-  readonly rule: Rule;
-  readonly visit: (value: unknown, context: RuleContext) => void;
-}
-
-/** Who wants to see what; worked out once for a list of rules. */
-type Listeners = Readonly<Partial<Record<VisitorName, readonly Listener[]>>>;
-
-const NOBODY: readonly Listener[] = [];
 /** Stands where no visitor runs, so that nothing can be reported. */
 const NO_RULE = undefined as unknown as Rule;
-const known = new WeakMap<readonly Rule[], Listeners>();
-
-function listenersOf(rules: readonly Rule[]): Listeners {
-  const already = known.get(rules);
-  if (already !== undefined) return already;
-  const listeners: Partial<Record<VisitorName, Listener[]>> = {};
-  for (const rule of rules) {
-    for (const [name, visit] of Object.entries(rule.check) as [VisitorName, Listener['visit']][]) {
-      listeners[name] = [...(listeners[name] ?? []), { rule, visit }];
-    }
-  }
-  known.set(rules, listeners);
-  return listeners;
-}
 
 function byPlace(a: Finding, b: Finding): number {
   return a.span.start - b.span.start || a.span.end - b.span.end || a.rule.localeCompare(b.rule);

@@ -67,6 +67,12 @@ export interface RuleDefinition<M extends Messages> {
   readonly since: string;
   readonly severity: Severity;
   readonly fix: FixSafety | 'none';
+  /**
+   * `procedure` where what is found at a step depends on other steps, so that it is looked at anew with every change.
+   * Otherwise findings at a step are remembered: they may depend on the step, the head of the procedure, the ids of all
+   * steps and the linked documents, and on nothing else. A test compares both ways on random edits.
+   */
+  readonly looksAt?: 'procedure';
   readonly doc: RuleDoc;
   readonly messages: M;
   readonly check: Visitors<M>;

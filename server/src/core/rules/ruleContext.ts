@@ -11,7 +11,7 @@ import type { Span } from '../text/span';
 import type { Messages, Rule } from './defineRule';
 import type { Finding, Fix, FixSafety } from './finding';
 
-/** What is being looked at, from the whole document down to the instruction. */
+/** The document that is looked at and what it is part of. */
 export interface Surroundings {
   readonly snapshot: Snapshot;
   readonly document: SyntaxDocument;
@@ -24,8 +24,6 @@ export interface Surroundings {
   /** The family that the document is, or is for. */
   readonly family: FamilyView | undefined;
   readonly kit: KitView | undefined;
-  readonly step: StepView | undefined;
-  readonly instruction: InstructionView | undefined;
 }
 
 /** A change that a fix makes: a range of this document, or a span of another one. */
@@ -57,7 +55,17 @@ export interface ReportDetails {
 /** Where findings go, and the rule whose visitor runs. */
 export interface Reporting {
   rule: Rule;
-  emit(finding: Finding): void;
+  emit(draft: FindingDraft): void;
+}
+
+/**
+ * A finding that knows its place within an item but not where the item stands: it stays true while the step it was
+ * found in stays the same, however much changes above it.
+ */
+export interface FindingDraft {
+  readonly rule: Rule;
+  /** The finding, in a reading of the document that holds the same items. */
+  placedIn(document: SyntaxDocument): Finding;
 }
 
 /**
@@ -68,6 +76,9 @@ export class RuleContext<M extends Messages = Messages> {
   constructor(
     readonly around: Surroundings,
     readonly reporting: Reporting,
+    /** The step and the instruction that are looked at, where it is one. */
+    readonly step: StepView | undefined,
+    readonly instruction: InstructionView | undefined,
   ) {}
 
   get document(): SyntaxDocument {
@@ -84,12 +95,6 @@ export class RuleContext<M extends Messages = Messages> {
   }
   get kit(): KitView | undefined {
     return this.around.kit;
-  }
-  get step(): StepView | undefined {
-    return this.around.step;
-  }
-  get instruction(): InstructionView | undefined {
-    return this.around.instruction;
   }
   get ruleIds(): ReadonlySet<string> {
     return this.around.ruleIds;
@@ -108,38 +113,46 @@ export class RuleContext<M extends Messages = Messages> {
     args: Parameters<M[Key]>,
     details: ReportDetails = {},
   ): void {
-    const { document, settings, step } = this.around;
+    const { document: original, settings } = this.around;
+    const { step } = this;
     const { rule } = this.reporting;
     const severity = settings.severities.get(rule.id) ?? rule.severity;
     if (severity === 'off') return;
-    const message = rule.messages[key] as ((...args: Parameters<M[Key]>) => string) | undefined;
+    const say = rule.messages[key] as ((...args: Parameters<M[Key]>) => string) | undefined;
     const { where } = details;
-    this.reporting.emit({
+    const message = say?.(...args) ?? key;
+    const builds = where === undefined ? '' : describeBuilds(where.set, where.space);
+    const placedIn = (document: SyntaxDocument): Finding => ({
       rule: rule.id,
       severity,
       uri: document.uri,
       span: document.spanOf(range),
-      message: message?.(...args) ?? key,
+      message,
       about: details.about ?? [],
       step: step?.id,
-      builds: where === undefined ? '' : describeBuilds(where.set, where.space),
-      related: (details.related ?? []).map((one) => this.#related(one)),
-      fixes: () => (details.fixes?.() ?? []).map((draft) => this.#fix(rule, draft)),
+      builds,
+      related: (details.related ?? []).map((one) => relatedPlace(one, original, document)),
+      fixes: () => (details.fixes?.() ?? []).map((draft) => fixOf(rule, draft, document)),
     });
+    this.reporting.emit({ rule, placedIn });
   }
+}
 
-  #related(one: NonNullable<ReportDetails['related']>[number]): Finding['related'][number] {
-    const document = one.document ?? this.document;
-    return { uri: document.uri, span: document.spanOf(one.range), message: one.message };
-  }
+/** A place in the reading in which the finding was made is a place in the one that it is shown in. */
+function relatedPlace(
+  one: NonNullable<ReportDetails['related']>[number],
+  original: SyntaxDocument,
+  shown: SyntaxDocument,
+): Finding['related'][number] {
+  const document = one.document === undefined || one.document === original ? shown : one.document;
+  return { uri: document.uri, span: document.spanOf(one.range), message: one.message };
+}
 
-  #fix(rule: Rule, draft: FixDraft): Fix {
-    const safety = draft.safety ?? (rule.fix === 'none' ? 'suggestion' : rule.fix);
-    return { title: draft.title, safety, edits: draft.edits.map((edit) => this.#edit(edit)) };
-  }
-
-  #edit(edit: FixEdit): Fix['edits'][number] {
+function fixOf(rule: Rule, draft: FixDraft, document: SyntaxDocument): Fix {
+  const safety = draft.safety ?? (rule.fix === 'none' ? 'suggestion' : rule.fix);
+  const edits = draft.edits.map((edit) => {
     if ('span' in edit) return { uri: edit.document.uri, edit: { span: edit.span, text: edit.text } };
-    return { uri: this.document.uri, edit: { span: this.document.spanOf(edit.range), text: edit.text } };
-  }
+    return { uri: document.uri, edit: { span: document.spanOf(edit.range), text: edit.text } };
+  });
+  return { title: draft.title, safety, edits };
 }

@@ -19,6 +19,7 @@ lines:
 export const kitQuantityShort = defineRule({
   id: 'kit-quantity-short',
   group: 'kit',
+  looksAt: 'procedure',
   since: '0.1.0',
   severity: 'error',
   fix: 'none',

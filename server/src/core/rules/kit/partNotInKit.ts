@@ -10,6 +10,7 @@ import { kitSupply, lineName, type SupplyLine } from '../support/kitSupply';
 export const partNotInKit = defineRule({
   id: 'part-not-in-kit',
   group: 'kit',
+  looksAt: 'procedure',
   since: '0.1.0',
   severity: 'error',
   fix: 'none',

@@ -1,0 +1,97 @@
+import { readFileSync } from 'node:fs';
+import { resolve } from 'node:path';
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { Workspace } from '../../server/src/core/analysis/workspace';
+import { checkDocument } from '../../server/src/core/rules/checkDocument';
+import { type Finding, fullMessage } from '../../server/src/core/rules/finding';
+import { NodeFiles, uriOfPath } from '../../server/src/node/nodeFiles';
+import { TODAY } from '../support/checkText';
+
+const PATH = resolve('sample-procedures/faulty/tool-only-in-prose.procedure.yaml');
+const URI = uriOfPath(PATH);
+const TEXT = readFileSync(PATH, 'utf8');
+const seed = 20261125;
+
+async function opened(): Promise<Workspace> {
+  const workspace = new Workspace([uriOfPath('sample-procedures')]);
+  await workspace.loadLinked(URI, new NodeFiles());
+  return workspace;
+}
+
+/** A finding with everything that a user can see of it, the edits of its fixes included. */
+function whole(finding: Finding): unknown {
+  return { ...finding, message: fullMessage(finding), fixes: finding.fixes() };
+}
+
+function findingsAfter(workspace: Workspace, text: string): unknown[] {
+  workspace.set(URI, { is: 'text', text });
+  const document = workspace.snapshot.document(URI);
+  if (document === undefined) throw new Error('no document');
+  return checkDocument(workspace.snapshot, document, { today: TODAY }).findings.map(whole);
+}
+
+const lines = TEXT.split('\n');
+const words = [...new Set(TEXT.match(/[\w<>-]{3,}/g) ?? [])];
+const edits = fc.oneof(
+  fc.record({
+    kind: fc.constant('delete-lines' as const),
+    at: fc.nat({ max: lines.length }),
+    count: fc.integer({ min: 1, max: 12 }),
+  }),
+  fc.record({
+    kind: fc.constant('insert-line' as const),
+    at: fc.nat({ max: lines.length }),
+    from: fc.nat({ max: lines.length }),
+  }),
+  fc.record({
+    kind: fc.constant('word' as const),
+    at: fc.nat(),
+    word: fc.constantFrom(...words, '<cover-nut>', '"', '45', '8 N·m', ''),
+  }),
+  fc.record({
+    kind: fc.constant('move-lines' as const),
+    at: fc.nat({ max: lines.length }),
+    count: fc.integer({ min: 1, max: 12 }),
+    to: fc.nat({ max: lines.length }),
+  }),
+);
+
+type Edit = typeof edits extends fc.Arbitrary<infer Value> ? Value : never;
+
+function edited(text: string, edit: Edit): string {
+  const all = text.split('\n');
+  if (edit.kind === 'delete-lines') all.splice(edit.at, edit.count);
+  else if (edit.kind === 'insert-line') all.splice(edit.at, 0, lines[edit.from] ?? '');
+  else if (edit.kind === 'move-lines') all.splice(edit.to, 0, ...all.splice(edit.at, edit.count));
+  else {
+    const places = [...text.matchAll(/[\w<>-]{3,}/g)];
+    const place = places[edit.at % Math.max(1, places.length)];
+    if (place === undefined) return text;
+    return text.slice(0, place.index) + edit.word + text.slice(place.index + place[0].length);
+  }
+  return all.join('\n');
+}
+
+test('what is remembered of a step never changes what is found', async () => {
+  const warm = await opened();
+  await fc.assert(
+    fc.asyncProperty(fc.array(edits, { minLength: 1, maxLength: 4 }), async (sequence) => {
+      let text = TEXT;
+      findingsAfter(warm, text);
+      for (const edit of sequence) {
+        text = edited(text, edit);
+        expect(findingsAfter(warm, text)).toEqual(findingsAfter(await opened(), text));
+      }
+    }),
+    { seed, numRuns: 150, verbose: true },
+  );
+});
+
+test('a step that is moved is shown where it now stands', async () => {
+  const workspace = await opened();
+  const before = findingsAfter(workspace, TEXT) as Finding[];
+  const after = findingsAfter(workspace, `# one more line\n${TEXT}`) as Finding[];
+  const shift = '# one more line\n'.length;
+  expect(after.map((finding) => finding.span.start)).toEqual(before.map((finding) => finding.span.start + shift));
+});
