@@ -8,9 +8,13 @@ import { type Finding, fullMessage } from '../../server/src/core/rules/finding';
 import { NodeFiles, uriOfPath } from '../../server/src/node/nodeFiles';
 import { TODAY } from '../support/checkText';
 
-const PATH = resolve('sample-procedures/faulty/tool-only-in-prose.procedure.yaml');
+const PATH = resolve('sample-procedures/faulty/part-not-in-kit.procedure.yaml');
 const URI = uriOfPath(PATH);
-const TEXT = readFileSync(PATH, 'utf8');
+const TEXT = readFileSync(PATH, 'utf8').replace(
+  '        title: ',
+  '        title: Look at <end-play> in <fit-nut>, with the soft-face hammer ',
+);
+const STEP = /(?=^ {6}- step: )/m;
 const seed = 20261125;
 
 async function opened(): Promise<Workspace> {
@@ -57,9 +61,32 @@ const edits = fc.oneof(
   }),
 );
 
-type Edit = typeof edits extends fc.Arbitrary<infer Value> ? Value : never;
+const stepEdits = fc.oneof(
+  fc.record({ kind: fc.constant('copy-step' as const), from: fc.nat({ max: 12 }), to: fc.nat({ max: 12 }) }),
+  fc.record({
+    kind: fc.constant('rename-step' as const),
+    at: fc.nat({ max: 12 }),
+    id: fc.constantFrom('fit-nut', 'other-step', 'socket-8'),
+  }),
+);
 
-function edited(text: string, edit: Edit): string {
+type Edit = typeof edits extends fc.Arbitrary<infer Value> ? Value : never;
+type StepEdit = typeof stepEdits extends fc.Arbitrary<infer Value> ? Value : never;
+
+function withStepEdited(text: string, edit: StepEdit): string {
+  const chunks = text.split(STEP);
+  const last = chunks.length - 1;
+  if (edit.kind === 'copy-step') chunks.splice(1 + (edit.to % last), 0, chunks[1 + (edit.from % last)] ?? '');
+  else {
+    const at = 1 + (edit.at % last);
+    chunks[at] = (chunks[at] ?? '').replace(/- step: \S+/, `- step: ${edit.id}`);
+  }
+  return chunks.join('');
+}
+
+function edited(text: string, edit: Edit | StepEdit): string {
+  if (edit.kind === 'copy-step' || edit.kind === 'rename-step')
+    return text.split(STEP).length < 2 ? text : withStepEdited(text, edit);
   const all = text.split('\n');
   if (edit.kind === 'delete-lines') all.splice(edit.at, edit.count);
   else if (edit.kind === 'insert-line') all.splice(edit.at, 0, lines[edit.from] ?? '');
@@ -76,7 +103,7 @@ function edited(text: string, edit: Edit): string {
 test('what is remembered of a step never changes what is found', async () => {
   const warm = await opened();
   await fc.assert(
-    fc.asyncProperty(fc.array(edits, { minLength: 1, maxLength: 4 }), async (sequence) => {
+    fc.asyncProperty(fc.array(fc.oneof(edits, stepEdits), { minLength: 1, maxLength: 4 }), async (sequence) => {
       let text = TEXT;
       findingsAfter(warm, text);
       for (const edit of sequence) {
@@ -84,7 +111,7 @@ test('what is remembered of a step never changes what is found', async () => {
         expect(findingsAfter(warm, text)).toEqual(findingsAfter(await opened(), text));
       }
     }),
-    { seed, numRuns: 150, verbose: true },
+    { seed, numRuns: 200, verbose: true },
   );
 });
 

@@ -56,7 +56,7 @@ export async function oneProcedure(): Promise<void> {
 export async function manyProcedures(count: number): Promise<void> {
   const workspace = await workspaceOfSample();
   const base = procedureOf(60);
-  const texts = Array.from({ length: count }, (_, i) => base.replaceAll('-n', `-k${i}n`));
+  const texts = Array.from({ length: count }, (_, i) => base.replaceAll(/-n(\d+)/g, `-k${i}n$1`));
   const bare = totalMs(texts, bareParse);
   const checked = totalMs(texts, (text) => {
     const document = readDocument(SAMPLE_URI, 'procedure', text, new ReadingMemo());

@@ -69,8 +69,8 @@ export interface RuleDefinition<M extends Messages> {
   readonly fix: FixSafety | 'none';
   /**
    * `procedure` where what is found at a step depends on other steps, so that it is looked at anew with every change.
-   * Otherwise findings at a step are remembered: they may depend on the step, the head of the procedure, the ids of all
-   * steps and the linked documents, and on nothing else. A test compares both ways on random edits.
+   * Otherwise findings at a step are remembered: they may depend on the step, the head of the procedure and the
+   * linked documents, and on nothing else. A test compares both ways on random edits.
    */
   readonly looksAt?: 'procedure';
   readonly doc: RuleDoc;

@@ -23,7 +23,7 @@ interface Remembered {
 const MOST = 16;
 const recent: StepEnvironment[] = [];
 
-/** The surroundings of a procedure's steps: its head, the ids of its steps, what it links to, settings, day and rules. */
+/** The surroundings of a procedure's steps: its head, what it links to, settings, day and rules. */
 export function environmentOf(procedure: ProcedureView, around: Surroundings, rules: readonly Rule[]): StepEnvironment {
   const parts = partsOf(procedure, around, rules);
   const at = recent.findIndex(
@@ -46,13 +46,14 @@ function partsOf(procedure: ProcedureView, around: Surroundings, rules: readonly
     return target.is === 'document' ? target.document : target.is === 'file' ? target.text : target.is;
   });
   const families = kits.map((kit) => kit.family?.document);
-  const ids = steps.map((step) => step.id).join(' ');
+  // A mention means a tool only where no step has the same id.
+  const shared = steps.flatMap(({ id }) => (isShared(procedure, id) ? [id] : []));
   return [
     rules,
     around.settings,
     around.today,
     snapshot.roots,
-    ids,
+    ...shared,
     ...links,
     ...families,
     'head',
@@ -60,6 +61,10 @@ function partsOf(procedure: ProcedureView, around: Surroundings, rules: readonly
     'torn',
     ...torn,
   ];
+}
+
+function isShared({ tools, consumables, family }: ProcedureView, id: string): boolean {
+  return tools.has(id) || consumables.has(id) || family?.part(id) !== undefined;
 }
 
 /** What was found at a step in the same surroundings; undefined where it must be looked at anew. */
