@@ -91,20 +91,26 @@ describe('what the bench decides', () => {
       branches: [
         {
           condition: 'When the hand of the cap nut is left',
-          value: {
-            primary: '5.1 ± 0.3 N·m',
-            secondary: '45 ± 3 lbf·in',
-            passes: [],
-            turn: { hand: 'left', direction: 'counter-clockwise' },
+          setting: {
+            kind: 'one',
+            value: {
+              primary: '5.1 ± 0.3 N·m',
+              secondary: '45 ± 3 lbf·in',
+              passes: [],
+              turn: { hand: 'left', direction: 'counter-clockwise' },
+            },
           },
         },
         {
           condition: 'When the hand of the cap nut is right',
-          value: {
-            primary: '5.1 ± 0.3 N·m',
-            secondary: '45 ± 3 lbf·in',
-            passes: [],
-            turn: { hand: 'right', direction: 'clockwise' },
+          setting: {
+            kind: 'one',
+            value: {
+              primary: '5.1 ± 0.3 N·m',
+              secondary: '45 ± 3 lbf·in',
+              passes: [],
+              turn: { hand: 'right', direction: 'clockwise' },
+            },
           },
         },
       ],
@@ -214,9 +220,54 @@ concessions: [{ rule: tolerance-missing, at: do-it, because: single value, by: M
     ]);
     expect(sheet.findings.map((one) => one.severity)).toEqual(['error', 'information']);
     expect(sheet.concessions).toMatchObject([
-      { rule: 'tolerance-missing', step: 1, stepId: 'do-it', until: '2027-01-31' },
+      { rule: 'tolerance-missing', at: { kind: 'step', step: 1, stepId: 'do-it' }, until: '2027-01-31' },
     ]);
     expect(await sheetOf(WORK)).not.toHaveProperty('notReleased');
+  });
+
+  test('a concession of no step holds for the whole sheet, and one of a step that is not there is left out', async () => {
+    const rest = `phases: []
+concessions:
+  - { rule: tolerance-missing, because: single value, by: M. Oduya, until: 2027-01-31 }
+  - { rule: tolerance-missing, at: gone, because: single value, by: M. Oduya, until: 2027-01-31 }
+`;
+    expect((await sheetOf(rest)).concessions.map((one) => one.at)).toEqual([{ kind: 'sheet' }]);
+  });
+
+  test('a plain line before the start stays one, between the panels as it is written', async () => {
+    const sheet = await sheetOf(`before-you-start:
+  - { warning: Hot oil burns. }
+  - The kit lies beside the <cover>
+figures: []
+phases: []
+`);
+    expect(sheet.beforeYouStart.map((line) => line.kind)).toEqual(['caution', 'line']);
+    const [, line] = sheet.beforeYouStart;
+    expect(line?.kind === 'line' && textOf(line.text)).toBe('The kit lies beside the cover.');
+  });
+
+  test('a consumable says how much where its steps agree, and at which steps it is used', async () => {
+    const apply = (amount: string) => `{ apply: sealant, to: cover, amount: ${amount} }`;
+    const rest = (second: string) => `phases:
+  - phase: Work
+    steps:
+      - { step: first-one, title: One, do: [${apply('1 drop')}] }
+      - { step: other-one, title: Two, do: [{ clean: cover, using: degreaser }, ${apply(second)}] }
+`;
+    const uses = async (second: string) =>
+      (await sheetOf(rest(second))).consumables.map((one) => [one.id, one.amount, one.steps]);
+    expect(await uses('1 drop')).toEqual([
+      ['sealant', { kind: 'stated', text: '1 drop' }, [1, 2]],
+      ['degreaser', { kind: 'none' }, [2]],
+    ]);
+    expect((await uses('a thin film'))[0]).toEqual(['sealant', { kind: 'differs' }, [1, 2]]);
+  });
+
+  test('the size of a tool is a name and never put into another unit', async () => {
+    const files = filesWith(procedureWith('tools: [socket-8]\nphases: []\n'));
+    const stores = files['stores/bay-1.stores.yaml']?.replace('size: 8 mm', 'size: 1/2 in') ?? '';
+    const sheet = await sheetOfFiles({ ...files, 'stores/bay-1.stores.yaml': stores });
+    expect(sheet.tools[0]?.size).toBe('1/2 in');
   });
 
   test('every code has a text, and no text ends with a stop', () => {
@@ -313,7 +364,7 @@ test('the same documents give the same sheet', async () => {
   expect(steps(sheet).flatMap((step) => step.instructions.map((one) => textOf(one.text)))).toEqual([
     'Loosen the cap nut with the 8 mm socket. Turn clockwise (left-hand thread).',
     'Remove the cap nut.',
-    'Install the cap nut.',
+    'Install the cap nut. Turn counter-clockwise (left-hand thread).',
     'Tighten the cap nut to 4.6 ± 0.3 N·m (41 ± 3 lbf·in). Turn counter-clockwise (left-hand thread).',
   ]);
 });

@@ -19,7 +19,10 @@ describe('torque', () => {
   test('a branch without a torque is a line to fill in beside the branch that has one', async () => {
     const { torque } = await instructionOf('- tighten: half-bolt');
     const branches = torque?.setting.kind === 'byOutcome' ? torque.setting.branches : [];
-    expect(branches.map((branch) => branch.value.primary)).toEqual(['8 ± 1 N·m', '____________ (not stated: ask)']);
+    expect(branches.map(({ setting }) => (setting.kind === 'one' ? setting.value.primary : setting.kind))).toEqual([
+      '8 ± 1 N·m',
+      'blank',
+    ]);
   });
 
   test('no hand is assumed where none is stated', async () => {
@@ -67,7 +70,7 @@ describe('torque', () => {
   test('what is added to it is printed with it, with a line for the sum', async () => {
     const one = await instructionOf('- { tighten: left-nut, plus: drag }');
     expect(one.torque?.setting).toMatchObject({ value: { primary: '5 ± 0.5 N·m + running torque of the nut' } });
-    expect(one.record).toEqual({ label: 'Torque to set' });
+    expect(one.record).toEqual({ labels: ['Torque to set'] });
   });
 });
 

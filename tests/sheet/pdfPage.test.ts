@@ -4,7 +4,7 @@ import { closePdfEngines } from '../../server/src/node/pdf/pdfEngine';
 import { print } from './fixtures/printPdf';
 import { type PdfText, readPdf } from './fixtures/readPdf';
 import { oneStep, smallSheet } from './fixtures/smallSheet';
-import { act, caution } from './fixtures/write';
+import { act, caution, clockwise } from './fixtures/write';
 
 const read = async (sheet: Sheet): Promise<PdfText> => readPdf(await print(sheet));
 
@@ -22,10 +22,74 @@ describe('the page', () => {
     expect((await read(smallSheet())).pages.join(' ')).not.toContain('NOT RELEASED');
   });
 
-  test('warns on every page of a withdrawn document', async () => {
+  test.each([
+    ['draft', 0, 'DRAFT: not released'],
+    ['draft', 3, 'DRAFT, NOT RELEASED: 3 errors'],
+    ['released', 1, 'NOT RELEASED: 1 error'],
+    ['withdrawn', 0, 'WITHDRAWN: do not use'],
+    ['withdrawn', 2, 'WITHDRAWN: do not use (2 errors)'],
+  ] as const)('bears its band on every page: %s with %i errors', async (status, errors, band) => {
+    const steps = [oneStep('Long', [act('and so on '.repeat(1500))])];
+    const sheet = smallSheet(steps, errors === 0 ? {} : { notReleased: { errors } });
+    sheet.header.status = status;
+    const { pages } = await read(sheet);
+    expect(pages.length).toBeGreaterThan(1);
+    for (const text of pages) expect(text).toContain(band);
+  });
+
+  test('names a long build at its foot by its ids, so that the foot stays one line', async () => {
     const sheet = smallSheet();
-    sheet.header.status = 'withdrawn';
-    expect((await read(sheet)).pages[0]).toContain('WITHDRAWN: do not use');
+    sheet.header.build = `V4-28R + ${'a long option name, '.repeat(6)}`;
+    sheet.header.buildId = 'v4-28r,wheel-44';
+    const [first] = (await read(sheet)).pages;
+    expect(first).toContain('OP-1 · revision A · v4-28r,wheel-44');
+    expect(first).toContain('Page 1 of 1');
+  });
+
+  test('keeps the signature beside the last act also where that says what to do if it fails', async () => {
+    const steps = Array.from({ length: 40 }, (_, index) => ({
+      ...oneStep(`Title${index}x`, [
+        act('and so on '.repeat((index * 11) % 60)),
+        act(`Last${index}x`, {
+          ifNot: { text: [{ kind: 'text', text: 'Stop.' }], instructions: [act(`Then${index}x`)] },
+        }),
+      ]),
+      id: `step-${index}`,
+      number: index + 1,
+      sign: `Signer${index}x`,
+    }));
+    const { pages } = await read(smallSheet(steps));
+    const pageOf = (word: string): number => pages.findIndex((text) => text.includes(word));
+    expect(pages.length).toBeGreaterThan(5);
+    for (let index = 0; index < 40; index += 1) expect(pageOf(`Signer${index}x`)).toBe(pageOf(`Then${index}x`));
+  });
+
+  test('prints a branch without a torque as a line to fill in beside one with it', async () => {
+    const setting = {
+      kind: 'byOutcome' as const,
+      branches: [
+        {
+          condition: 'When the wheel is used again',
+          setting: { kind: 'one' as const, value: clockwise('8 N·m', '71 lbf·in') },
+        },
+        { condition: 'When the wheel is renewed', setting: { kind: 'blank' as const } },
+      ],
+    };
+    const tighten = act('Tighten.', { torque: { fastener: 'Bolt', setting, tools: [] } });
+    expect((await read(smallSheet([oneStep('Tighten', [tighten])]))).pages.join(' ')).toMatch(
+      /When the wheel is used again.*8 N·m.*When the wheel is renewed.*Torque not stated: ask before you tighten/u,
+    );
+  });
+
+  test('prints a plain line before the start as one, and a concession of no step without a number', async () => {
+    const { pages } = await read(
+      smallSheet([], {
+        beforeYouStart: [{ kind: 'line', text: [{ kind: 'text', text: 'The kit lies ready.' }] }],
+        concessions: [{ rule: 'any-rule', at: { kind: 'sheet' }, because: 'so', by: 'M. Oduya', until: '2027-01-31' }],
+      }),
+    );
+    expect(pages.join(' ')).toContain('Before you start The kit lies ready.');
+    expect(pages.join(' ')).toContain('all any-rule');
   });
 
   test('never parts what belongs together at the end of a page', async () => {

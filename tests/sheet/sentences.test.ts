@@ -39,6 +39,7 @@ const SENTENCES: Readonly<Record<Instruction['verb'], readonly (readonly [instru
       ['- { install: bearing, count: 1, place: shaft }', 'Install one new bearing on the shaft and turbine wheel.'],
       ['- install: bearing', 'Install the two new bearings.'],
       ['- install: cover-ring', 'Install the cover ring. Make sure that the bevel faces the cover.'],
+      ['- install: left-nut', 'Install the left nut. Turn counter-clockwise (left-hand thread).'],
       ['- install: pinned', 'Install the seal plate. Locate it by the pin at the drain.'],
       ['- { install: cover, orient: outlet down }', 'Install the cover. Position: outlet down.'],
       ['- { install: shim, trial: true }', 'For a trial, install the thrust shim. It comes off again.'],
@@ -59,7 +60,7 @@ const SENTENCES: Readonly<Record<Instruction['verb'], readonly (readonly [instru
       ],
       [
         '- tighten: cover-screw',
-        'Tighten the four cover screws to 9 ± 1 N·m (80 ± 9 lbf·in) in the order 1, 3, 2, 4. Turn clockwise.',
+        'Tighten the four cover screws to 9 ± 1 N·m (80 ± 9 lbf·in), in the order 1, 3, 2, 4. Turn clockwise.',
       ],
       [
         '- tighten: stretch-bolt',
@@ -100,6 +101,10 @@ const SENTENCES: Readonly<Record<Instruction['verb'], readonly (readonly [instru
       [
         '- { inspect: wheel, look-for: ["Bent, cracked blades.", fretting] }',
         'Inspect the wheel. Look for bent, cracked blades; fretting.',
+      ],
+      [
+        '- { inspect: wheel, look-for: [A step in the bore, EGR soot, Burnt-out seat, V-band dents] }',
+        'Inspect the wheel. Look for a step in the bore, EGR soot, burnt-out seat or V-band dents.',
       ],
       ['- inspect: [cover, wheel]', 'Inspect the cover and the wheel.'],
     ],

@@ -4,6 +4,7 @@ import type {
   Prose,
   Sheet,
   SheetStep,
+  SingleSetting,
   TorqueSetting,
   TorqueValue,
 } from '../../../server/src/core/sheet/sheet';
@@ -48,9 +49,12 @@ function instructionLines(one: Instruction): string[] {
 }
 
 function torqueLines(setting: TorqueSetting): string[] {
-  if (setting.kind === 'blank') return ['  torque: blank'];
-  if (setting.kind === 'one') return [`  torque: ${torqueWords(setting.value)}`];
-  return setting.branches.map((branch) => `  [ ] ${branch.condition}: ${torqueWords(branch.value)}`);
+  if (setting.kind !== 'byOutcome') return [`  torque: ${singleWords(setting)}`];
+  return setting.branches.map((branch) => `  [ ] ${branch.condition}: ${singleWords(branch.setting)}`);
+}
+
+function singleWords(setting: SingleSetting): string {
+  return setting.kind === 'blank' ? 'blank' : torqueWords(setting.value);
 }
 
 function torqueWords({ primary, secondary, angle, passes, turn }: TorqueValue): string {

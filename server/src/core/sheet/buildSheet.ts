@@ -88,8 +88,18 @@ function contextFor(
     quantities: new QuantityWords(options.settings, writing.phrases),
     conditions: new ConditionWords(procedure, writing.phrases),
     prose: new ProseReader(procedure, names, writing, stepNumbers, picked.set),
+    uses: usesHere(procedure, picked.set, planned),
     stepNumbers,
   };
+}
+
+function usesHere(procedure: ProcedureView, set: BuildSet, planned: readonly PlannedStep[]): BuildContext['uses'] {
+  const numbers = new Map(planned.map((one) => [one.step, one.number]));
+  return procedure.steps.flatMap(({ step, instructions }) => {
+    const number = numbers.get(step);
+    const here = number === undefined ? [] : instructions.filter((one) => one.where.overlaps(set));
+    return here.map(({ instruction }) => ({ instruction, step: number ?? 0 }));
+  });
 }
 
 function memoryFor(procedure: ProcedureView, set: BuildSet): Memory {

@@ -10,8 +10,8 @@ import {
   tickBox,
 } from './htmlText';
 import { turnWords } from './htmlTorque';
-import { fillLabel } from './labels';
-import type { RecordRow, TorqueRow } from './sheet';
+import { footLabel, type Labels } from './labels';
+import type { ConcessionPlace, RecordRow, TorqueRow } from './sheet';
 
 /** All that comes after the last step; a part with nothing in it is left out. */
 export function backHtml(context: HtmlContext): (Html | undefined)[] {
@@ -22,6 +22,10 @@ export function backHtml(context: HtmlContext): (Html | undefined)[] {
     installationHtml(context),
     revisionsHtml(context),
   ];
+}
+
+function placeHtml(at: ConcessionPlace, labels: Labels): Html {
+  return at.kind === 'sheet' ? escapeHtml(labels.wholeSheet) : stepLink(at.step, at.stepId);
 }
 
 function stepLink(step: number, stepId: string): Html {
@@ -74,7 +78,7 @@ function concessionsHtml({ sheet, labels }: HtmlContext): Html | undefined {
   if (sheet.concessions.length === 0) return undefined;
   const heads = [labels.step, labels.rule, labels.because, labels.by, labels.until];
   const rows = sheet.concessions.map((concession) => [
-    stepLink(concession.step, concession.stepId),
+    placeHtml(concession.at, labels),
     el('code', {}, escapeHtml(concession.rule)),
     escapeHtml(concession.because),
     escapeHtml(concession.by),
@@ -100,7 +104,6 @@ function revisionsHtml({ sheet, labels }: HtmlContext): Html | undefined {
 }
 
 export function footerHtml({ sheet, labels }: HtmlContext): Html {
-  const { document, revision, build } = sheet.header;
   const end = el('strong', {}, escapeHtml(`${labels.end}. `));
-  return el('footer', {}, el('p', {}, end, escapeHtml(fillLabel(labels.footer, { document, revision, build }))));
+  return el('footer', {}, el('p', {}, end, escapeHtml(footLabel(labels, sheet.header))));
 }

@@ -1,19 +1,29 @@
 import { cautionsHtml } from './htmlCautions';
-import { choicesHtml } from './htmlSteps';
-import { conditionHtml, el, escapeHtml, type Html, type HtmlContext, section, table, tickBox } from './htmlText';
-import { bandLabel, fillLabel, type Labels } from './labels';
-import type { KitLine, KitList, ReceivedField, SheetHeader } from './sheet';
+import { choicesHtml, figureHtml } from './htmlSteps';
+import {
+  conditionHtml,
+  el,
+  escapeHtml,
+  type Html,
+  type HtmlContext,
+  proseHtml,
+  section,
+  table,
+  tickBox,
+} from './htmlText';
+import { amountLabel, bandOf, fillLabel, type Labels, stepsLabel } from './labels';
+import type { BeforeLine, ConsumableLine, KitLine, KitList, ReceivedField, SheetHeader } from './sheet';
 
 export function headerHtml({ sheet, labels }: HtmlContext): Html {
   const { header } = sheet;
-  const band = bandLabel(labels, header.status, sheet.notReleased);
+  const band = bandOf(labels, { status: header.status, errors: sheet.notReleased?.errors ?? 0 });
   const facts = headerFacts(header, labels)
     .flat()
     .map(([label, value]) => el('div', {}, el('dt', {}, escapeHtml(label)), el('dd', {}, escapeHtml(value))));
   return el(
     'header',
     {},
-    band === undefined ? undefined : el('p', { class: 'band', role: 'status' }, el('strong', {}, escapeHtml(band))),
+    band && el('p', { class: `band ${band.look}`, role: 'status' }, el('strong', {}, escapeHtml(band.text))),
     el('p', { class: 'document-kind' }, escapeHtml(`${labels.documentKind} ${header.document}`)),
     el('h1', {}, escapeHtml(header.title)),
     el('dl', { class: 'facts' }, ...facts),
@@ -59,12 +69,17 @@ export function frontHtml(context: HtmlContext): (Html | undefined)[] {
         ),
     sheet.beforeYouStart.length === 0
       ? undefined
-      : section('before', labels.beforeYouStart, cautionsHtml(sheet.beforeYouStart, labels)),
+      : section('before', labels.beforeYouStart, ...sheet.beforeYouStart.map((line) => beforeHtml(line, context))),
     hazardsHtml(context),
     toolsHtml(context),
     consumablesHtml(context),
     ...sheet.kits.map((kit, index) => kitHtml(kit, index, labels)),
   ];
+}
+
+function beforeHtml(line: BeforeLine, context: HtmlContext): readonly Html[] {
+  if (line.kind === 'caution') return cautionsHtml([line.caution], context.labels);
+  return [line.kind === 'figure' ? figureHtml(line.figure, context) : el('p', {}, proseHtml(line.text))];
 }
 
 function safetyHtml({ sheet, labels }: HtmlContext): Html {
@@ -120,13 +135,18 @@ function consumablesHtml({ sheet, labels }: HtmlContext): Html | undefined {
   const rows = sheet.consumables.map((line) => [
     tickBox(line.name),
     escapeHtml(line.name),
-    escapeHtml(line.amount ?? ''),
+    amountHtml(line, labels),
     [
       ...(line.signalWord === undefined ? [] : [el('strong', {}, escapeHtml(`${words[line.signalWord]} `))]),
       escapeHtml(line.hazards.map((hazard) => `${hazard.code} ${hazard.text}`).join('; ')),
     ],
   ]);
   return section('consumables', labels.consumables, table('consumable-list', heads, rows));
+}
+
+function amountHtml({ amount, steps }: ConsumableLine, labels: Labels): Html[] {
+  const lines = [amountLabel(labels, amount), steps.length === 0 ? undefined : stepsLabel(labels, steps)];
+  return lines.flatMap((line) => (line === undefined ? [] : [el('p', {}, escapeHtml(line))]));
 }
 
 function kitHtml(kit: KitList, index: number, labels: Labels): Html {

@@ -97,7 +97,9 @@ function particularsHtml(instruction: Instruction, context: HtmlContext): (Html 
     accept === undefined
       ? undefined
       : el('p', { class: 'accept' }, escapeHtml(fillLabel(context.labels.accept, { text: accept }))),
-    record && el('p', { class: 'record' }, escapeHtml(record.label), el('span', { class: 'blank long' })),
+    ...(record?.labels ?? []).map((label) =>
+      el('p', { class: 'record' }, escapeHtml(label), el('span', { class: 'blank long' })),
+    ),
   ];
 }
 
@@ -109,19 +111,14 @@ function readingHtml(reading: Reading, { labels }: HtmlContext): Html {
   const limits = reading.limits === undefined ? labels.recordOnly : `${labels.limits}: ${reading.limits}`;
   const places = reading.places.length === 0 ? [labels.reading] : reading.places;
   const rows = reading.rows.length === 0 ? [reading.name] : reading.rows;
-  const heads = places.map((place) => el('th', { scope: 'col' }, escapeHtml(place)));
+  // The limits head the column of names, so that a single reading takes two short lines and no more.
+  const heads = [limits, ...places].map((head) => el('th', { scope: 'col' }, escapeHtml(head)));
   const blank = el('td', { class: 'to-fill' }, escapeHtml(reading.unit));
   const body = rows.map((row) => el('tr', {}, el('th', { scope: 'row' }, escapeHtml(row)), ...places.map(() => blank)));
   return el(
     'div',
     { class: 'reading' },
-    el('p', { class: 'limits' }, el('strong', {}, escapeHtml(limits))),
-    el(
-      'table',
-      {},
-      el('thead', {}, el('tr', {}, el('th', { scope: 'col' }, escapeHtml(labels.measurement)), ...heads)),
-      el('tbody', {}, ...body),
-    ),
+    el('table', {}, el('thead', {}, el('tr', {}, ...heads)), el('tbody', {}, ...body)),
   );
 }
 
@@ -135,7 +132,7 @@ function ifNotHtml(ifNot: IfNot, number: string, context: HtmlContext): Html {
   );
 }
 
-function figureHtml(figure: SheetFigure, { options }: HtmlContext): Html {
+export function figureHtml(figure: SheetFigure, { options }: HtmlContext): Html {
   const url = figure.image.kind === 'svg' ? svgDataUrl(figure.image.svg) : options.figureUrl?.(figure.image.name);
   const picture =
     url === undefined

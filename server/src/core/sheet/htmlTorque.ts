@@ -1,6 +1,6 @@
-import { el, escapeHtml, type Html, type HtmlContext, ownMarkup, tickBox } from './htmlText';
+import { conditionHtml, el, escapeHtml, type Html, type HtmlContext, ownMarkup } from './htmlText';
 import { fillLabel, type Labels, turnLabel } from './labels';
-import type { TorqueCallout, TorqueValue, Turn } from './sheet';
+import type { SingleSetting, TorqueCallout, TorqueValue, Turn } from './sheet';
 import { turnSymbol } from './symbols';
 
 /** The call-out of one tightening: what a fitter must see from arm's length. */
@@ -19,32 +19,23 @@ export function torqueHtml(torque: TorqueCallout, context: HtmlContext): Html {
   );
 }
 
-function settingHtml(torque: TorqueCallout, labels: Labels): Html[] {
-  const { setting } = torque;
-  switch (setting.kind) {
-    case 'one':
-      return [valueHtml(setting.value, labels)];
-    case 'blank':
-      return [
-        el('p', { class: 'value' }, el('span', { class: 'blank' })),
-        el('p', {}, el('strong', {}, escapeHtml(labels.torqueBlank))),
-        turnHtml(setting.turn, labels),
-      ];
-    case 'byOutcome':
-      return setting.branches.map((branch) =>
-        el(
-          'div',
-          { class: 'branch' },
-          el(
-            'p',
-            { class: 'condition' },
-            tickBox(labels.tickIfApplies),
-            el('strong', {}, escapeHtml(branch.condition)),
-          ),
-          valueHtml(branch.value, labels),
-        ),
-      );
-  }
+function settingHtml({ setting }: TorqueCallout, labels: Labels): Html[] {
+  if (setting.kind !== 'byOutcome') return [singleHtml(setting, labels)];
+  return setting.branches.map((branch) =>
+    el(
+      'div',
+      { class: 'branch' },
+      conditionHtml({ kind: 'outcome', text: branch.condition }, labels),
+      singleHtml(branch.setting, labels),
+    ),
+  );
+}
+
+function singleHtml(setting: SingleSetting, labels: Labels): Html {
+  if (setting.kind === 'one') return valueHtml(setting.value, labels);
+  const blank = el('p', { class: 'value' }, el('span', { class: 'blank long' }));
+  const ask = el('p', {}, el('strong', {}, escapeHtml(labels.torqueBlank)));
+  return el('div', { class: 'setting' }, el('div', { class: 'values' }, blank, ask), turnHtml(setting.turn, labels));
 }
 
 function valueHtml(value: TorqueValue, labels: Labels): Html {

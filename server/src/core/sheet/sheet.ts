@@ -37,7 +37,7 @@ export interface Sheet {
   safety: StandingSafety;
   /** What is written down about the unit as it arrives; an empty list prints nothing. */
   asReceived: ReceivedField[];
-  beforeYouStart: Caution[];
+  beforeYouStart: BeforeLine[];
   hazards: Hazard[];
   tools: ToolLine[];
   consumables: ConsumableLine[];
@@ -63,6 +63,8 @@ export interface SheetHeader {
   family: string;
   /** The build in words, for example `V4-28R with the 44 mm wheel`. */
   build: string;
+  /** The build by its ids, for example `v4-28r,wheel-44`: short enough for the foot of a page. */
+  buildId: string;
   kits: string[];
   preparedBy?: string;
   checkedBy?: string;
@@ -86,6 +88,12 @@ export interface Caution {
   texts: Prose[];
 }
 
+/** What must be known before the first step, piece by piece in the writer's order. */
+export type BeforeLine =
+  | { kind: 'caution'; caution: Caution }
+  | { kind: 'line'; text: Prose }
+  | { kind: 'figure'; figure: SheetFigure };
+
 /** A hazard of the whole job with what brings it, for example `Flammable vapour` from `residue-free degreaser`. */
 export interface Hazard {
   text: string;
@@ -107,11 +115,16 @@ export interface ToolLine {
 export interface ConsumableLine {
   id: string;
   name: string;
-  amount?: string;
+  amount: ConsumableAmount;
+  /** Numbers of the steps that use it, in their order. */
+  steps: number[];
   /** Signal word of the label under the GHS. */
   signalWord?: 'danger' | 'warning';
   hazards: { code: string; text: string }[];
 }
+
+/** `differs`: each of its steps says how much, and one figure for all would be read wrong. */
+export type ConsumableAmount = { kind: 'stated'; text: string } | { kind: 'differs' } | { kind: 'none' };
 
 export interface KitList {
   number: string;
@@ -175,8 +188,8 @@ export interface Instruction {
   choices?: string[];
   /** A check that is ticked as passed; `accept` says when it is. */
   check?: { accept?: string };
-  /** A line to write on, with the label before it. */
-  record?: { label: string };
+  /** Lines to write on, each with the label before it; an empty label is a line alone. */
+  record?: { labels: string[] };
   figure?: SheetFigure;
   ifNot?: IfNot;
   notes: Prose[];
@@ -209,10 +222,15 @@ export interface TorqueValue {
 }
 
 /** `blank` is a torque that nobody has stated: it prints an empty line, never a value. */
-export type TorqueSetting =
-  | { kind: 'one'; value: TorqueValue }
-  | { kind: 'byOutcome'; branches: { condition: string; value: TorqueValue }[] }
-  | { kind: 'blank'; turn?: Turn };
+export type SingleSetting = { kind: 'one'; value: TorqueValue } | { kind: 'blank'; turn?: Turn };
+
+/** What holds where the bench finds one thing rather than another. */
+export interface TorqueBranch {
+  condition: string;
+  setting: SingleSetting;
+}
+
+export type TorqueSetting = SingleSetting | { kind: 'byOutcome'; branches: TorqueBranch[] };
 
 export interface TorqueCallout {
   fastener: string;
@@ -274,10 +292,12 @@ export interface RecordRow {
   blanks: number;
 }
 
+/** A concession holds at one step, or for the whole sheet. */
+export type ConcessionPlace = { kind: 'step'; step: number; stepId: string } | { kind: 'sheet' };
+
 export interface SheetConcession {
   rule: string;
-  step: number;
-  stepId: string;
+  at: ConcessionPlace;
   because: string;
   by: string;
   /** ISO 8601 calendar date. */

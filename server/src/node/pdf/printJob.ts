@@ -1,5 +1,5 @@
 import { headerFacts } from '../../core/sheet/htmlFront';
-import { bandLabel, labelsFor } from '../../core/sheet/labels';
+import { bandOf, footLabel, labelsFor } from '../../core/sheet/labels';
 import { breakLongWords, mapTexts, printableText } from '../../core/sheet/printableText';
 import type { Sheet, SheetHeader } from '../../core/sheet/sheet';
 import { alertSymbol, inkSvg, turnSymbol } from '../../core/sheet/symbols';
@@ -21,6 +21,7 @@ const namesNotTexts = new Set([
   'language',
   'paper',
   'path',
+  'look',
   'id',
   'stepId',
   'step',
@@ -53,7 +54,8 @@ function templateData(sheet: Sheet) {
   return {
     sheet,
     labels,
-    band: bandLabel(labels, header.status, sheet.notReleased) ?? null,
+    band: bandOf(labels, { status: header.status, errors: sheet.notReleased?.errors ?? 0 }) ?? null,
+    foot: footLabel(labels, header),
     status: statuses[header.status],
     facts: headerFacts(header, labels),
     date: documentDate(header),

@@ -5,6 +5,7 @@ import type { SyntaxDocument } from '../../syntax/readDocument';
 import type { SheetWriting } from '../sentences/language';
 import type { Paper, SheetLanguage } from '../sheet';
 import type { ConditionWords } from './conditionWords';
+import type { Instruction } from './instructionKeys';
 import type { Names } from './names';
 import type { ProseReader } from './proseReader';
 import type { QuantityWords } from './quantityWords';
@@ -48,6 +49,11 @@ export interface SheetOptions {
   readonly readFigure?: (uri: string) => string | undefined;
 }
 
+export interface InstructionUse {
+  readonly instruction: Instruction;
+  readonly step: number;
+}
+
 /** Everything that the parts of the builder share, made once for a sheet. */
 export interface BuildContext {
   readonly procedure: ProcedureView;
@@ -59,6 +65,8 @@ export interface BuildContext {
   readonly quantities: QuantityWords;
   readonly conditions: ConditionWords;
   readonly prose: ProseReader;
+  /** Every instruction that is on the sheet, with the number of its step. */
+  readonly uses: readonly InstructionUse[];
   /** Numbers of the steps that are on the sheet, by id. */
   readonly stepNumbers: ReadonlyMap<string, number>;
 }

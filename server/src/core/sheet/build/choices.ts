@@ -25,7 +25,9 @@ export interface Memory {
 export function turnedRefs(one: Instruction): readonly Ref[] {
   if (one.verb === 'loosen') return one.loosen ?? [];
   if (one.verb === 'tighten') return one.tighten ?? [];
-  return one.verb === 'remove' ? (one.remove ?? []) : [];
+  if (one.verb === 'remove') return one.remove ?? [];
+  if (one.verb === 'install') return one.install ?? [];
+  return one.verb === 'adjust' ? (one.adjust ?? []) : [];
 }
 
 /** Removing says which way only where the part comes off by turning, and a tool turns or the thread is unusual. */
@@ -39,9 +41,12 @@ export function turnWords(
   if (memory.spunOff.has(one)) return UNKNOWN_TURN;
   const parts = refs.map((ref) => context.procedure.family?.part(ref.id));
   const cases = parts.flatMap((part) => handCases(part, where, context));
-  const facts = turnFacts(cases, one.verb === 'tighten' ? 'tighten' : 'loosen');
-  if (one.verb !== 'remove') return facts;
-  if (!parts.every((part) => TURNED_OFF.has(part?.kind?.value ?? ''))) return UNKNOWN_TURN;
+  const facts = turnFacts(cases, one.verb === 'tighten' || one.verb === 'install' ? 'tighten' : 'loosen');
+  if (one.verb === 'loosen' || one.verb === 'tighten') return facts;
+  // Started or adjusted by feel: only the unusual hand needs a word, and what the bench finds is asked at the torque.
+  const turned = one.verb === 'adjust' || parts.every((part) => TURNED_OFF.has(part?.kind?.value ?? ''));
+  if (!turned) return UNKNOWN_TURN;
+  if (one.verb !== 'remove') return facts.kind === 'known' && facts.hand === 'left' ? facts : UNKNOWN_TURN;
   const byHand = facts.kind === 'known' && facts.hand === 'right' && (one.with ?? []).length === 0;
   return byHand ? UNKNOWN_TURN : facts;
 }

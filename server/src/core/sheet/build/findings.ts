@@ -1,4 +1,4 @@
-import type { SheetConcession, SheetFinding } from '../sheet';
+import type { ConcessionPlace, SheetConcession, SheetFinding } from '../sheet';
 import type { BuildContext, ConcessionInForce, FindingAtStep } from './buildContext';
 
 export function shownFinding({ rule, severity, message, builds }: FindingAtStep): SheetFinding {
@@ -23,9 +23,16 @@ export function errorCount({ options }: BuildContext): number {
 export function concessionsOf(context: BuildContext): SheetConcession[] {
   const all = context.options.concessions ?? written(context);
   return all.flatMap(({ step, ...said }) => {
-    const number = step === undefined ? 0 : context.stepNumbers.get(step);
-    return number === undefined ? [] : [{ ...said, step: number, stepId: step ?? '' }];
+    const at = placeOf(step, context);
+    return at === undefined ? [] : [{ ...said, at }];
   });
+}
+
+/** Undefined for a step that this build does not have. */
+function placeOf(step: string | undefined, { stepNumbers }: BuildContext): ConcessionPlace | undefined {
+  if (step === undefined) return { kind: 'sheet' };
+  const number = stepNumbers.get(step);
+  return number === undefined ? undefined : { kind: 'step', step: number, stepId: step };
 }
 
 function written({ procedure, names }: BuildContext): ConcessionInForce[] {

@@ -16,6 +16,7 @@ export function headerOf({ procedure, names, picked }: BuildContext): SheetHeade
     status: value.status?.value ?? 'draft',
     family: names.written(family?.value.name) ?? family?.value.family?.id ?? '',
     build: picked.build.label,
+    buildId: picked.build.id,
     kits: kitNames(procedure),
     ...Object.fromEntries(named),
   };

@@ -2,7 +2,7 @@ import { consumableIds, toolIds } from '../../analysis/instructions';
 import type { InstructionView } from '../../analysis/procedureView';
 import type { Ref } from '../../model/values';
 
-import type { ConsumableLine, Hazard, ToolLine } from '../sheet';
+import type { ConsumableAmount, ConsumableLine, Hazard, ToolLine } from '../sheet';
 import type { BuildContext } from './buildContext';
 import { hazardStatement, signalWordOf } from './hazardStatements';
 
@@ -14,7 +14,8 @@ export function toolLines(context: BuildContext): ToolLine[] {
 
 function toolLine(id: string, context: BuildContext): ToolLine {
   const tool = context.names.toolItem(id)?.entry.value;
-  const size = tool?.driveSize?.text ?? (tool?.size && context.quantities.inTwoUnits(tool.size).primary);
+  // A nominal size is a name: a 1/2 in socket is never one of 12.7 mm.
+  const size = tool?.driveSize?.text ?? tool?.size?.text;
   const range = tool?.range && context.quantities.inTwoUnits(tool.range).primary;
   const due = tool?.calibrationDue?.day;
   return {
@@ -28,7 +29,7 @@ function toolLine(id: string, context: BuildContext): ToolLine {
 }
 
 function mostAtOnce(id: string, context: BuildContext): number {
-  const uses = here(context).flatMap(({ instruction }) => {
+  const uses = context.uses.flatMap(({ instruction }) => {
     const held = 'hold' in instruction ? (instruction.hold?.with ?? []) : [];
     return [...(instruction.with ?? []), ...held].filter((use) => use.tool?.id === id);
   });
@@ -40,24 +41,30 @@ export function consumableLines(context: BuildContext): ConsumableLine[] {
     const item = context.names.consumableItem(id)?.entry.value;
     const codes = (item?.hazards ?? []).map((code) => code.text.trim());
     const signalWord = item?.signalWord?.value ?? signalWordOf(codes);
-    const amount = amountOf(id, context);
     return {
       id,
       name: context.names.consumable(id).name,
-      ...(amount === undefined ? {} : { amount }),
+      ...usesOf(id, context),
       ...(signalWord === undefined ? {} : { signalWord }),
       hazards: codes.map((code) => ({ code, text: hazardStatement(code)?.text ?? '' })),
     };
   });
 }
 
-/** The amount where every use takes the same; a list of different amounts would only be read wrong. */
-function amountOf(id: string, context: BuildContext): string | undefined {
-  const amounts = here(context).flatMap(({ instruction: one }) => {
-    const applies = one.verb === 'apply' && one.apply?.some((ref) => ref.id === id) === true;
-    return applies ? [context.names.written(one.amount)] : [];
-  });
-  return new Set(amounts).size === 1 ? amounts[0] : undefined;
+/** Where a consumable is used and how much of it, as far as the steps agree. */
+function usesOf(id: string, context: BuildContext): { amount: ConsumableAmount; steps: number[] } {
+  const uses = context.uses.filter(({ instruction }) => consumableIds(instruction).includes(id));
+  const amounts = new Set(uses.map(({ instruction }) => amountIn(instruction, context)));
+  const [first] = amounts;
+  const stated: ConsumableAmount = first === undefined ? { kind: 'none' } : { kind: 'stated', text: first };
+  return {
+    amount: amounts.size > 1 ? { kind: 'differs' } : stated,
+    steps: [...new Set(uses.map(({ step }) => step))].sort((a, b) => a - b),
+  };
+}
+
+function amountIn(one: InstructionView['instruction'], { names }: BuildContext): string | undefined {
+  return one.verb === 'apply' ? names.written(one.amount) : undefined;
 }
 
 /** What the consumables of this build bring, each statement once with all that bring it. */
@@ -98,12 +105,8 @@ function idsInUse(
   const everywhere = new Set(
     context.procedure.steps.flatMap((step) => step.instructions.flatMap((one) => idsOf(one.instruction))),
   );
-  const used = here(context).flatMap(({ instruction }) => idsOf(instruction));
+  const used = context.uses.flatMap(({ instruction }) => idsOf(instruction));
   const wanted = new Set(used);
   const fromList = (listed ?? []).map((ref) => ref.id).filter((id) => wanted.has(id) || !everywhere.has(id));
   return [...new Set([...fromList, ...used])].filter((id) => id !== '');
-}
-
-function here({ procedure, picked }: BuildContext): InstructionView[] {
-  return procedure.steps.flatMap((step) => step.instructions.filter((one) => one.where.overlaps(picked.set)));
 }

@@ -31,14 +31,15 @@ export function recordFor(
       const labels = (one.serial ?? []).map((ref) =>
         phrases.serialNumberOf({ ...names.part(ref.id, where), count: 1 }),
       );
-      return { label: labels.join('; ') };
+      // What the writer asks for beside the serial numbers needs a line of its own.
+      return { labels: one.record === undefined && labels.length > 0 ? labels : [...labels, ''] };
     }
     case 'tighten':
-      return one.plus === undefined ? undefined : { label: phrases.torqueToSet };
+      return one.plus === undefined ? undefined : { labels: [phrases.torqueToSet] };
     case 'choose':
-      return { label: phrases.sizeChosen };
+      return { labels: [phrases.sizeChosen] };
     case 'wait':
-      return one.wait?.word === 'cure' ? { label: phrases.started } : undefined;
+      return one.wait?.word === 'cure' ? { labels: [phrases.started] } : undefined;
     default:
       return undefined;
   }

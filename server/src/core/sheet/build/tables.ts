@@ -1,4 +1,4 @@
-import type { RecordRow, SheetPhase, SheetStep, TorqueCallout, TorqueRow, TorqueValue } from '../sheet';
+import type { RecordRow, SheetPhase, SheetStep, SingleSetting, TorqueCallout, TorqueRow, TorqueValue } from '../sheet';
 import { instructionsIn } from './steps';
 
 type Row = Pick<TorqueRow, 'step' | 'stepId' | 'fastener' | 'tools' | 'condition'>;
@@ -18,18 +18,17 @@ function rowOf(step: SheetStep, torque: TorqueCallout, condition: Row['condition
 }
 
 function torqueRows(row: Row, { setting }: TorqueCallout): TorqueRow[] {
-  switch (setting.kind) {
-    case 'blank':
-      return [setting.turn === undefined ? row : { ...row, turn: setting.turn }];
-    case 'one':
-      return [{ ...row, ...valueCells(setting.value) }];
-    case 'byOutcome':
-      return setting.branches.map(({ condition, value }) => ({
-        ...row,
-        condition: { kind: 'outcome', text: condition },
-        ...valueCells(value),
-      }));
-  }
+  if (setting.kind !== 'byOutcome') return [{ ...row, ...settingCells(setting) }];
+  return setting.branches.map((branch) => ({
+    ...row,
+    condition: { kind: 'outcome', text: branch.condition },
+    ...settingCells(branch.setting),
+  }));
+}
+
+function settingCells(setting: SingleSetting): Partial<TorqueRow> {
+  if (setting.kind === 'one') return valueCells(setting.value);
+  return setting.turn === undefined ? {} : { turn: setting.turn };
 }
 
 function valueCells({ passes: _, ...cells }: TorqueValue): Omit<TorqueValue, 'passes'> {

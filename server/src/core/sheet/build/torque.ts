@@ -3,7 +3,7 @@ import type { Part, TightenInstruction } from '../../model/generated/types';
 import type { QuantityValue, Ref } from '../../model/values';
 import { plain } from '../sentences/grammar';
 import type { HoldFacts } from '../sentences/language';
-import type { Hand, TorqueCallout, TorqueSetting, TorqueValue } from '../sheet';
+import type { Hand, SingleSetting, TorqueCallout, TorqueSetting, TorqueValue } from '../sheet';
 import type { BuildContext } from './buildContext';
 import { handCases, turnOf } from './turning';
 import { merged, type ValueCase, valuesIn } from './valuesIn';
@@ -46,13 +46,17 @@ function settingOf(one: TightenInstruction, ref: Ref, where: BuildSet, context: 
   if (cases.length > 1) {
     const branches = cases.map((each) => ({
       condition: branchWords(each.where, where, context),
-      value: torqueValue(each.value, one, context) ?? blankValue(each.value, context),
+      setting: singleSetting(each.value, one, context),
     }));
     return { kind: 'byOutcome', branches };
   }
-  const value = torqueValue(only?.value, one, context);
+  return singleSetting(only?.value, one, context);
+}
+
+function singleSetting(given: Tightening | undefined, one: TightenInstruction, context: BuildContext): SingleSetting {
+  const value = torqueValue(given, one, context);
   if (value !== undefined) return { kind: 'one', value };
-  const hand = only?.value?.hand;
+  const hand = given?.hand;
   return hand === undefined ? { kind: 'blank' } : { kind: 'blank', turn: turnOf(hand, 'tighten') };
 }
 
@@ -106,12 +110,6 @@ function torqueValue(
     passes: before.map((pass) => quantities.inTwoUnits(pass)),
     ...(given.hand === undefined ? {} : { turn: turnOf(given.hand, 'tighten') }),
   };
-}
-
-/** A case without a torque beside cases with one prints a line to fill in. */
-function blankValue(given: Tightening | undefined, { writing }: BuildContext): TorqueValue {
-  const turn = given?.hand === undefined ? {} : { turn: turnOf(given.hand, 'tighten') };
-  return { primary: writing.phrases.noTorque, passes: [], ...turn };
 }
 
 function withReading(torque: string, one: TightenInstruction, { names, writing }: BuildContext): string {

@@ -88,7 +88,6 @@ export interface Phrases {
   atMost(value: string): string;
   atLeast(value: string): string;
   piecesOf(name: string, count: number): string;
-  noTorque: string;
   notStated: string;
   torqueToSet: string;
   sizeChosen: string;

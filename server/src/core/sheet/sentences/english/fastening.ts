@@ -28,10 +28,7 @@ function ownGroove(count: number | undefined): string {
 function torqueWords(facts: SentenceFacts): Prose {
   const order = facts.inOrder.length === 0 ? undefined : `in the order ${facts.inOrder.join(', ')}`;
   const setting = facts.torque === undefined ? [] : settingWords(facts.torque);
-  return join(
-    setting,
-    order && (facts.torque?.kind === 'one' && facts.torque.value.passes.length > 0 ? `, ${order}` : ` ${order}`),
-  );
+  return join(setting, order && (setting.length > 0 ? `, ${order}` : ` ${order}`));
 }
 
 function settingWords(setting: TorqueSetting): Prose {

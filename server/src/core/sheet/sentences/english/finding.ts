@@ -68,11 +68,14 @@ function inspectionList(items: readonly Prose[]): Prose {
   return join(...items.flatMap((item, place) => (place === 0 ? [item] : ['; ', item])));
 }
 
-/** An item of a list within a sentence: in lower case, unless it starts with a name or a code, and not closed. */
+/**
+ * An item of a list within a sentence: in lower case, unless it starts with an acronym, a symbol or a letter that
+ * stands for a shape (`EGR`, `N·m`, `V-band`), and not closed.
+ */
 function asItem(written: Prose): Prose {
   const [first, ...rest] = written;
   if (first === undefined) return [];
-  const start = first.text.replace(/^[A-Z](?=[a-z]*(?:[\s,;]|$))/u, (letter) => letter.toLowerCase());
+  const start = first.text.replace(/^(?:A(?=\s)|[A-Z](?=[a-z]+(?:[^A-Za-z\d]|$)))/u, (letter) => letter.toLowerCase());
   const runs = [{ ...first, text: start }, ...rest];
   const last = runs.at(-1) ?? first;
   return [...runs.slice(0, -1), { ...last, text: last.text.replace(/\.\s*$/u, '') }];

@@ -1,6 +1,6 @@
 import type { InstallInstruction } from '../../../model/generated/types';
 import type { Prose } from '../../sheet';
-import { join, type Piece, quantity, sentences } from '../grammar';
+import { join, type Piece, quantity, sentences, strong } from '../grammar';
 import type { SentenceFacts, VerbWriters } from '../language';
 import { englishGrammar as grammar } from './grammar';
 import { helpedBy, holdSentence, parts, placingSentences, things, turnSentence } from './words';
@@ -26,6 +26,7 @@ export const fitting: Pick<VerbWriters, 'remove' | 'install' | 'press' | 'align'
         '.',
       ),
       ...placingSentences(facts, placed),
+      turnSentence(facts),
       one.trial?.value === true && `${grammar.pronoun(placed) === 'it' ? 'It comes' : 'They come'} off again.`,
     );
   },
@@ -71,9 +72,16 @@ export const fitting: Pick<VerbWriters, 'remove' | 'install' | 'press' | 'align'
         one.until && join(' until ', facts.prose(one.until)),
         '.',
       ),
-      one.backOff && `Then turn ${grammar.pronoun((one.adjust ?? []).map(facts.part))} back by ${one.backOff.text}.`,
+      one.backOff && backOffSentence(one.backOff.text, grammar.pronoun((one.adjust ?? []).map(facts.part)), facts),
+      one.backOff === undefined && facts.turn.kind === 'known' && 'The thread is left-hand.',
     ),
 };
+
+/** Back is the way that loosens; it is said where the hand of the thread is the unusual one. */
+function backOffSentence(angle: string, pronoun: string, { turn }: SentenceFacts): Piece {
+  if (turn.kind !== 'known') return `Then turn ${pronoun} back by ${angle}.`;
+  return join(`Then turn ${pronoun} back `, strong(turn.direction), ` by ${angle} (left-hand thread).`);
+}
 
 function installed(one: InstallInstruction, facts: SentenceFacts): Prose {
   const refs = one.install ?? [];

@@ -56,7 +56,6 @@ export const englishPhrases: Phrases = {
   atMost: (value) => `at most ${value}`,
   atLeast: (value) => `at least ${value}`,
   piecesOf: (name, count) => (count > 1 ? `${capital(plural(name))} (${count})` : capital(name)),
-  noTorque: '____________ (not stated: ask)',
   notStated: 'not stated: ask before you go on',
   torqueToSet: 'Torque to set',
   sizeChosen: 'Size chosen',
