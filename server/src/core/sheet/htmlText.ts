@@ -30,7 +30,9 @@ const replacements: Record<string, string> = { '&': '&amp;', '<': '&lt;', '>': '
 
 /** Text as markup: nothing in it can open a tag or end an attribute. */
 export function escapeHtml(text: string): Html {
-  return printableText(text).replace(/[&<>"']/gu, (character) => replacements[character] ?? character) as Html;
+  const printable = printableText(text);
+  if (!/[&<>"']/u.test(printable)) return printable as Html;
+  return printable.replace(/[&<>"']/gu, (character) => replacements[character] ?? character) as Html;
 }
 
 /** Trusted markup of our own, such as a symbol. Never call it with text from a document. */
@@ -39,10 +41,13 @@ export function ownMarkup(markup: string): Html {
 }
 
 export function join(children: readonly Child[]): Html {
-  return children
-    .flat()
-    .filter((child) => child !== undefined)
-    .join('') as Html;
+  // Added piece by piece: an array joined at every level would copy the whole sheet once for each level.
+  let markup = '';
+  for (const child of children) {
+    if (typeof child === 'string') markup += child;
+    else if (child !== undefined) for (const each of child) markup += each;
+  }
+  return markup as Html;
 }
 
 const voidElements = new Set(['img', 'meta']);
@@ -53,10 +58,10 @@ export function el(
   attributes: Readonly<Record<string, string | number | undefined>>,
   ...children: Child[]
 ): Html {
-  const written = Object.entries(attributes)
-    .filter(([, value]) => value !== undefined)
-    .map(([key, value]) => ` ${key}="${escapeHtml(String(value))}"`)
-    .join('');
+  let written = '';
+  for (const [key, value] of Object.entries(attributes)) {
+    if (value !== undefined) written += ` ${key}="${escapeHtml(String(value))}"`;
+  }
   if (voidElements.has(name)) return `<${name}${written}>` as Html;
   return `<${name}${written}>${join(children)}</${name}>` as Html;
 }
@@ -115,9 +120,18 @@ export function table(name: string, heads: readonly string[], rows: readonly (re
   );
 }
 
+/** Addresses of the drawings last printed: a preview is printed at every key, and its drawings stay the same. */
+const dataUrls = new Map<string, string>();
+const MOST_DATA_URLS = 64;
+
 /** A drawing as an image, so that nothing in it can run or reach outside. */
 export function svgDataUrl(svg: string): string {
-  return `data:image/svg+xml;base64,${base64(utf8Bytes(withNamespace(svg)))}`;
+  const known = dataUrls.get(svg);
+  if (known !== undefined) return known;
+  const url = `data:image/svg+xml;base64,${base64(utf8Bytes(withNamespace(svg)))}`;
+  if (dataUrls.size >= MOST_DATA_URLS) dataUrls.clear();
+  dataUrls.set(svg, url);
+  return url;
 }
 
 // A drawing without its namespace is shown inside a page but not as an image.

@@ -3,11 +3,14 @@
  * the reading order could turn a torque around, so both are shown as the replacement character.
  */
 export function printableText(text: string): string {
+  // Nearly every text is printable as it is, and to look is cheaper than to replace nothing.
+  if (!changed.test(text)) return text;
   return text.replace(/[\t\n\r\u2028\u2029]+/gu, ' ').replace(unprintable, '\uFFFD');
 }
 
 // Controls, bidirectional marks, invisible operators, lone surrogates and the byte-order mark; the soft hyphen stays.
 const unprintable = /[\p{Cc}\p{Cs}\u061C\u200E\u200F\u202A-\u202E\u2060-\u206F\uFEFF\uFFF9-\uFFFB]/gu;
+const changed = /[\u2028\u2029\p{Cc}\p{Cs}\u061C\u200E\u200F\u202A-\u202E\u2060-\u206F\uFEFF\uFFF9-\uFFFB]/u;
 
 /**
  * Lets a very long word break at the line's end: a zero-width space after every `every` characters of a word

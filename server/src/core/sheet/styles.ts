@@ -29,6 +29,7 @@ h3 { display: flex; flex-wrap: wrap; align-items: baseline; gap: .2rem .75rem; f
 .phase-number { font-weight: 400; }
 .band { position: sticky; top: 0; z-index: 1; margin: 0 0 1rem; padding: .45rem .8rem; text-align: center; letter-spacing: .04em;
   background: var(--ink); color: var(--paper); border: 2px solid var(--strong-line); }
+.band.framed { background: var(--paper); color: var(--ink); }
 .facts { display: grid; grid-template-columns: repeat(auto-fit, minmax(11rem, 1fr)); margin: 0; border: 1px solid var(--line); }
 .facts div { padding: .35rem .7rem; box-shadow: 0 0 0 .5px var(--line); } .facts div:first-child { grid-column: 1 / -1; }
 .facts div:first-child dd { font-size: 1.15rem; font-weight: 700; }
@@ -40,7 +41,7 @@ footer { margin-top: 2.5rem; padding-top: .5rem; border-top: 1px solid var(--lin
 table { border-collapse: collapse; width: 100%; } thead th { background: var(--wash); font-size: .85rem; }
 th, td { border: 1px solid var(--line); padding: .4rem .6rem; text-align: start; vertical-align: top; }
 .tool-list td:first-child, .consumable-list td:first-child, .kit-list td:first-child { width: 4.5rem; text-align: center; }
-.records td:last-child { min-width: 7.5rem; } td > p { margin: 0; }
+.records td:last-child { min-width: 7.5rem; } .consumable-list td:nth-child(3) { min-width: 10rem; } .torques td > p { white-space: nowrap; } .torques .condition { white-space: normal; } td > p { margin: 0; }
 `;
 
 const steps = `
@@ -55,7 +56,7 @@ h2 + .step, .phase > .condition + .step { border-top: 0; padding-top: 0; }
 li > .torque, .reading, li > .choices, .accept, .record, .note, .if-not, figure, .instructions > li > .condition { margin-inline-start: 3.4rem; }
 .tick { display: inline-block; flex: none; width: 1.35rem; height: 1.35rem; border: 2px solid var(--ink); vertical-align: middle; }
 .blank { display: inline-block; min-width: 7rem; border-bottom: 1.5px solid var(--ink); height: 1.6em; margin-inline: .4rem; text-align: end; color: var(--faint); }
-.blank.long { min-width: 14rem; } .part, .tool, .consumable { font-weight: 600; } .quantity, .unbroken { white-space: nowrap; }
+.blank.long { min-width: 14rem; } .record { display: flex; align-items: flex-end; } .record .blank { flex: 1; } .part, .tool, .consumable { font-weight: 600; } .quantity, .unbroken { white-space: nowrap; }
 .panel { display: flex; border: 2px solid var(--ink); margin: .5rem 0; break-inside: avoid; }
 .signal { display: flex; align-items: center; gap: .5rem; flex: 0 0 auto; min-width: 8.6rem; white-space: nowrap; margin: 0; padding: .4rem .7rem; letter-spacing: .03em; border-inline-end: 2px solid var(--ink); }
 .danger .signal { background: var(--danger); color: var(--on-danger); } .warning .signal { background: var(--warning); color: var(--on-warning); }
@@ -70,7 +71,8 @@ li > .torque, .reading, li > .choices, .accept, .record, .note, .if-not, figure,
 .secondary { font-size: 1.05rem; } .turn { display: flex; align-items: center; gap: .55rem; font-size: 1.1rem; }
 .turn .symbol svg { display: block; width: 2rem; } .torques { font-size: .93rem; } .torques .blank { min-width: 5rem; margin: 0; } td .condition { align-items: flex-start; }
 .branch { border-top: 1px solid var(--line); padding-top: .5rem; margin-top: .4rem; } .with { margin-top: .4rem; }
-.reading { margin-block: .3rem .7rem; break-inside: avoid; } .reading table { width: auto; min-width: 60%; } .limits { font-size: 1.1rem; }
+.reading { margin-block: .3rem .7rem; break-inside: avoid; overflow-x: auto; } .reading table { width: auto; min-width: 60%; }
+.reading thead th:first-child { font-size: 1.1rem; } .reading tbody th { font-weight: 400; vertical-align: middle; }
 .to-fill { min-width: 7.5rem; height: 2.6rem; text-align: end; vertical-align: bottom; color: var(--faint); }
 .choices, .ticks { list-style: none; padding: 0; display: flex; flex-wrap: wrap; gap: .5rem 1.6rem; } .choices li, .ticks li { display: flex; gap: .6rem; align-items: center; }
 .choices { margin: .2rem 0 .4rem; } .field .choices { margin: 0; } .ticks { flex-direction: column; } .if-not { border-inline-start: 4px double var(--strong-line); padding-inline-start: .8rem; }

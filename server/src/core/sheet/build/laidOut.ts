@@ -9,10 +9,11 @@ import { hazardStatement, signalWordOf } from './hazardStatements';
 /** The tools of this build in the order of the procedure's own list, then those that the list forgot. */
 export function toolLines(context: BuildContext): ToolLine[] {
   const ids = idsInUse(context, context.procedure.value.tools, toolIds);
-  return ids.map((id) => toolLine(id, context));
+  const counts = mostAtOnce(context);
+  return ids.map((id) => toolLine(id, counts.get(id) ?? 1, context));
 }
 
-function toolLine(id: string, context: BuildContext): ToolLine {
+function toolLine(id: string, count: number, context: BuildContext): ToolLine {
   const tool = context.names.toolItem(id)?.entry.value;
   // A nominal size is a name: a 1/2 in socket is never one of 12.7 mm.
   const size = tool?.driveSize?.text ?? tool?.size?.text;
@@ -21,19 +22,23 @@ function toolLine(id: string, context: BuildContext): ToolLine {
   return {
     id,
     name: context.names.tool(id).name,
-    count: mostAtOnce(id, context),
+    count,
     ...(size === undefined ? {} : { size }),
     ...(range === undefined ? {} : { range }),
     ...(due === undefined ? {} : { calibrationDue: due }),
   };
 }
 
-function mostAtOnce(id: string, context: BuildContext): number {
-  const uses = context.uses.flatMap(({ instruction }) => {
+/** How many pieces of each tool one instruction takes at most. */
+function mostAtOnce({ uses }: BuildContext): Map<string, number> {
+  const counts = new Map<string, number>();
+  for (const { instruction } of uses) {
     const held = 'hold' in instruction ? (instruction.hold?.with ?? []) : [];
-    return [...(instruction.with ?? []), ...held].filter((use) => use.tool?.id === id);
-  });
-  return Math.max(1, ...uses.map((use) => use.count?.value ?? 1));
+    for (const { tool, count } of [...(instruction.with ?? []), ...held]) {
+      if (tool !== undefined) counts.set(tool.id, Math.max(counts.get(tool.id) ?? 1, count?.value ?? 1));
+    }
+  }
+  return counts;
 }
 
 export function consumableLines(context: BuildContext): ConsumableLine[] {

@@ -45,12 +45,19 @@ export const quantity = (words: string): Run => ({ kind: 'quantity', text: words
 /** Joins pieces as they stand; neighbours of one plain kind become one run. */
 export function join(...pieces: readonly Piece[]): Prose {
   const runs: Prose = [];
-  for (const piece of pieces.flatMap(runsOf)) {
-    const last = runs.at(-1);
-    if (last?.kind === 'text' && piece.kind === 'text') runs[runs.length - 1] = text(last.text + piece.text);
-    else if (piece.text !== '') runs.push(piece);
+  for (const piece of pieces) {
+    if (piece === undefined || piece === false || piece === '') continue;
+    if (typeof piece === 'string') append(runs, text(piece));
+    else if (!Array.isArray(piece)) append(runs, piece as Run);
+    else for (const run of piece) append(runs, run);
   }
   return runs;
+}
+
+function append(runs: Prose, run: Run): void {
+  const last = runs.at(-1);
+  if (last?.kind === 'text' && run.kind === 'text') runs[runs.length - 1] = text(last.text + run.text);
+  else if (run.text !== '') runs.push(run);
 }
 
 /** Sentences one after the other, with a space between; what is empty is left out. */
@@ -78,10 +85,4 @@ export function capitalised(prose: Prose): Prose {
 /** Closes a sentence, unless the writer has. */
 export function closed(prose: Prose): Prose {
   return prose.length === 0 || /[.!?:;…]\s*$/u.test(plain(prose)) ? prose : join(prose, '.');
-}
-
-function runsOf(piece: Piece): readonly Run[] {
-  if (piece === undefined || piece === false) return [];
-  if (typeof piece === 'string') return [text(piece)];
-  return Array.isArray(piece) ? piece : [piece as Run];
 }
