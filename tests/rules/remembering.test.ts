@@ -111,7 +111,7 @@ test('what is remembered of a step never changes what is found', async () => {
         expect(findingsAfter(warm, text)).toEqual(findingsAfter(await opened(), text));
       }
     }),
-    { seed, numRuns: 200, verbose: true },
+    { seed, numRuns: 70, verbose: true },
   );
 });
 

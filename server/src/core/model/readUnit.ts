@@ -23,6 +23,11 @@ export function readUnit(node: Node, def: string): Unit {
   return unit;
 }
 
+/** What a node was read as; undefined where nobody has read it yet. */
+export function unitOf(node: Node): Unit | undefined {
+  return node.remembered as Unit | undefined;
+}
+
 class UnitReader {
   readonly #shape: UnitShape;
   readonly #facts = new FactCollector();

@@ -8,6 +8,7 @@ import type { Unit } from '../model/facts';
 import type { Concession, Instruction, Line, Part, Step } from '../model/generated/types';
 import type { Declared, Entry } from '../model/values';
 import type { SyntaxDocument } from '../syntax/readDocument';
+import { walkOf } from '../walk/walkProcedure';
 import { matchConcessions } from './concessions';
 import type { CheckOutcome, Rule } from './defineRule';
 import type { Finding } from './finding';
@@ -99,10 +100,21 @@ class DocumentCheck {
   #views(): void {
     const { document, procedure, family, kit } = this.#around;
     if (procedure !== undefined) this.#call('procedure', procedure, this.#context);
+    if (procedure !== undefined && this.#listeners.failure !== undefined) this.#walk(procedure);
     if (document.kind === 'family' && family !== undefined) this.#call('family', family, this.#context);
     if (kit !== undefined) this.#call('kit', kit, this.#context);
     const stores = documentValue(document, 'stores');
     if (stores !== undefined) this.#call('stores', stores, this.#context);
+  }
+
+  /** A failure is told at the step in which it shows, or in which what led to it was done. */
+  #walk(procedure: ProcedureView): void {
+    const byItem = new Map(procedure.steps.map((step) => [step.step.node.item, step]));
+    for (const failure of walkOf(procedure)?.failures ?? []) {
+      const place = failure.at ?? failure.because?.at;
+      const step = place === undefined ? undefined : byItem.get(place.item);
+      this.#call('failure', failure, new RuleContext(this.#around, this.#reporting, step, undefined));
+    }
   }
 
   /** Visits a unit and what is inside it; inside a step or an instruction the context names it. */

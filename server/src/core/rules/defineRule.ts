@@ -8,6 +8,7 @@ import type { ShapeProblem } from '../model/shapeProblem';
 import type { Declared, Entry, PathRef } from '../model/values';
 import type { SyntaxProblem } from '../syntax/node';
 import type { SyntaxDocument } from '../syntax/readDocument';
+import type { Failure } from '../walk/failure';
 import type { Example } from './examples';
 import type { Finding, FixSafety } from './finding';
 import type { RuleContext } from './ruleContext';
@@ -34,6 +35,8 @@ export interface Visitors<M extends Messages> {
   procedure?(procedure: ProcedureView, ctx: RuleContext<M>): void;
   step?(step: StepView, ctx: RuleContext<M>): void;
   instruction?(instruction: InstructionView, ctx: RuleContext<M>): void;
+  /** What fails when the procedure is walked through, in the order in which it shows. */
+  failure?(failure: Failure, ctx: RuleContext<M>): void;
   family?(family: FamilyView, ctx: RuleContext<M>): void;
   part?(part: Entry<Part>, ctx: RuleContext<M>): void;
   kit?(kit: KitView, ctx: RuleContext<M>): void;

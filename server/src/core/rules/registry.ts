@@ -5,6 +5,7 @@ import { KIT_RULES } from './kit';
 import { QUANTITY_RULES } from './quantities';
 import { THREAD_RULES } from './threads';
 import { TOOL_RULES } from './tools';
+import { WALK_RULES } from './walk';
 
 /** Every rule, in the order of the documentation. */
 export const RULES: readonly Rule[] = [
@@ -13,6 +14,7 @@ export const RULES: readonly Rule[] = [
   ...THREAD_RULES,
   ...TOOL_RULES,
   ...KIT_RULES,
+  ...WALK_RULES,
   ...CONTROL_RULES,
 ];
 

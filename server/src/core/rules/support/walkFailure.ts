@@ -1,0 +1,56 @@
+import type { ProcedureView } from '../../analysis/procedureView';
+import type { ItemRange } from '../../syntax/node';
+import type { Failure } from '../../walk/failure';
+import type { Messages } from '../defineRule';
+import type { RuleContext } from '../ruleContext';
+
+/** What an earlier instruction did, as the place that a finding points to says it. */
+const DONE = {
+  fitted: 'is fitted here',
+  removed: 'is taken off here',
+  loosened: 'is loosened here',
+  tightened: 'is tightened here',
+  cleaned: 'is cleaned here',
+  applied: 'is treated here',
+  measured: 'was done here',
+  checked: 'was done here',
+  touched: 'is touched here',
+  heated: 'is heated here',
+} as const;
+
+/** Reports what the walk found, at the instruction that shows it, with the one that led to it. */
+export function reportFailure<M extends Messages, Key extends keyof M & string>(
+  ctx: RuleContext<M>,
+  failure: Failure,
+  key: Key,
+  args: Parameters<M[Key]>,
+): void {
+  const { procedure } = ctx;
+  if (procedure === undefined) return;
+  const { because } = failure;
+  const about = failure.other === undefined ? [failure.about] : [failure.about, failure.other];
+  const shows = failure.at !== undefined && because !== undefined;
+  ctx.report(placeOf(procedure, failure), key, args, {
+    about,
+    where: { set: failure.where, space: procedure.space },
+    related: shows
+      ? [{ range: because.at, message: `The ${nameOf(procedure, because.part)} ${DONE[because.what]}` }]
+      : [],
+  });
+}
+
+/** At the end of the work, what led to it is the place to look at; where nothing did, the last step. */
+function placeOf(procedure: ProcedureView, failure: Failure): ItemRange {
+  const last = procedure.steps.at(-1)?.step;
+  return failure.at ?? failure.because?.at ?? last?.step?.node ?? last?.node ?? procedure.unit.node;
+}
+
+/** What the sheet calls a part, limit or check. */
+export function nameOf(procedure: ProcedureView | undefined, id: string | undefined): string {
+  if (id === undefined) return '';
+  const family = procedure?.family;
+  const limit = family?.value.limits?.find((one) => one.id.id === id)?.value.name;
+  const outcome = family?.value.identify?.find((one) => one.id.id === id)?.value.name;
+  const group = family?.value.balanceGroups?.find((one) => one.id.id === id)?.value.name;
+  return family?.part(id)?.name?.text ?? group?.text ?? limit?.text ?? outcome?.text ?? id;
+}

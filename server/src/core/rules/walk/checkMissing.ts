@@ -1,0 +1,27 @@
+import { defineRule } from '../defineRule';
+import { inStep } from '../examples';
+import { nameOf, reportFailure } from '../support/walkFailure';
+
+export const checkMissing = defineRule({
+  id: 'check-missing',
+  group: 'walk',
+  since: '0.1.0',
+  severity: 'warning',
+  fix: 'none',
+  doc: {
+    what: 'A check of the family is not made after the last touch of what it depends on.',
+    why: 'What the check would have found goes out of the door.',
+    wrong: inStep('- loosen: cover-screw'),
+    right: inStep('- check: free-turn'),
+  },
+  messages: {
+    fails: (check: string) =>
+      `The check ${check} is not made, or not made again after what it depends on was touched; make it at the end`,
+  },
+  check: {
+    failure(failure, ctx) {
+      if (failure.cause === 'check-missing')
+        reportFailure(ctx, failure, 'fails', [nameOf(ctx.procedure, failure.about)]);
+    },
+  },
+});

@@ -1,0 +1,32 @@
+import { defineRule } from '../defineRule';
+import { inStep, withFamily } from '../examples';
+import { nameOf, reportFailure } from '../support/walkFailure';
+
+export const notCleaned = defineRule({
+  id: 'not-cleaned',
+  group: 'walk',
+  since: '0.1.0',
+  severity: 'error',
+  fix: 'none',
+  doc: {
+    what: 'A part is fitted that was not cleaned since it came off, although the family asks for it.',
+    why: 'Dirt under a part moves it out of line, and dirt on a thread takes up the torque.',
+    wrong: withFamily(
+      inStep('- remove: [cover-screw, cover, cap-nut]\n- install: cap-nut'),
+      'parts:\n  cap-nut: { name: cap nut, kind: nut, sits-on: core, thread: M5×0.8, hand: right, torque: 4.6 ± 0.3 N·m, behind: [cover], before-fitting: [clean] }',
+    ),
+    right: withFamily(
+      inStep('- remove: [cover-screw, cover, cap-nut]\n- clean: cap-nut\n  using: degreaser\n- install: cap-nut'),
+      'parts:\n  cap-nut: { name: cap nut, kind: nut, sits-on: core, thread: M5×0.8, hand: right, torque: 4.6 ± 0.3 N·m, behind: [cover], before-fitting: [clean] }',
+    ),
+  },
+  messages: {
+    fails: (part: string) =>
+      `The ${part} is fitted without having been cleaned since it came off; clean it before it is fitted`,
+  },
+  check: {
+    failure(failure, ctx) {
+      if (failure.cause === 'not-cleaned') reportFailure(ctx, failure, 'fails', [nameOf(ctx.procedure, failure.about)]);
+    },
+  },
+});

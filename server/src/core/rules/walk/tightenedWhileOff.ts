@@ -1,0 +1,34 @@
+import { defineRule } from '../defineRule';
+import { inStep } from '../examples';
+import { nameOf, reportFailure } from '../support/walkFailure';
+
+export const tightenedWhileOff = defineRule({
+  id: 'tightened-while-off',
+  group: 'walk',
+  since: '0.1.0',
+  severity: 'error',
+  fix: 'none',
+  doc: {
+    what: 'A fastener is tightened before what it holds is there.',
+    why: 'The torque goes into nothing and is given as done.',
+    wrong: inStep(
+      '- remove: [cover-screw, cover]\n- install: cover-screw\n- tighten: cover-screw\n  torque: 9 ± 1 N·m',
+    ),
+    right: inStep(
+      '- remove: [cover-screw, cover]\n- install: [cover, cover-screw]\n- tighten: cover-screw\n  torque: 9 ± 1 N·m',
+    ),
+  },
+  messages: {
+    fails: (fastener: string, held: string) =>
+      `The ${fastener} is tightened while the ${held} is not there; fit the ${held} first`,
+  },
+  check: {
+    failure(failure, ctx) {
+      if (failure.cause === 'nothing-held')
+        reportFailure(ctx, failure, 'fails', [
+          nameOf(ctx.procedure, failure.about),
+          nameOf(ctx.procedure, failure.other),
+        ]);
+    },
+  },
+});
