@@ -225,6 +225,18 @@ concessions: [{ rule: tolerance-missing, at: do-it, because: single value, by: M
     expect(await sheetOf(WORK)).not.toHaveProperty('notReleased');
   });
 
+  test('a removal says which way to turn in each build where nothing has loosened the fastener before', async () => {
+    const text = async (build: string) => {
+      const step = await stepWith(
+        '- { loosen: left-nut, with: socket-8, when: k2-b }\n- { remove: left-nut, with: socket-8 }',
+        { build },
+      );
+      return step.instructions.map((one) => textOf(one.text)).at(-1);
+    };
+    expect(await text('k2-a')).toBe('Remove the left nut with the 8 mm socket. Turn clockwise (left-hand thread).');
+    expect(await text('k2-b')).toBe('Remove the left nut with the 8 mm socket.');
+  });
+
   test('a concession of no step holds for the whole sheet, and one of a step that is not there is left out', async () => {
     const rest = `phases: []
 concessions:

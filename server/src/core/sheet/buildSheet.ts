@@ -104,8 +104,8 @@ function usesHere(procedure: ProcedureView, set: BuildSet, planned: readonly Pla
 
 function memoryFor(procedure: ProcedureView, set: BuildSet): Memory {
   return {
-    discarded: discardedRefs(procedure),
-    spunOff: spunOff(procedure),
+    discarded: discardedRefs(procedure, set),
+    spunOff: spunOff(procedure, set),
     renewals: renewalBoxes(procedure, set),
   };
 }

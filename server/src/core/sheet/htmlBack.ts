@@ -1,3 +1,4 @@
+import { footLabel } from './filledLabels';
 import {
   conditionHtml,
   el,
@@ -10,7 +11,7 @@ import {
   tickBox,
 } from './htmlText';
 import { turnWords } from './htmlTorque';
-import { footLabel, type Labels } from './labels';
+import type { Labels } from './labels';
 import type { ConcessionPlace, RecordRow, TorqueRow } from './sheet';
 
 /** All that comes after the last step; a part with nothing in it is left out. */

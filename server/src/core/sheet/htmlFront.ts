@@ -1,3 +1,4 @@
+import { amountLabel, bandOf, stepsLabel } from './filledLabels';
 import { cautionsHtml } from './htmlCautions';
 import { choicesHtml, figureHtml } from './htmlSteps';
 import {
@@ -11,7 +12,7 @@ import {
   table,
   tickBox,
 } from './htmlText';
-import { amountLabel, bandOf, fillLabel, type Labels, stepsLabel } from './labels';
+import { fillLabel, type Labels } from './labels';
 import type { BeforeLine, ConsumableLine, KitLine, KitList, ReceivedField, SheetHeader } from './sheet';
 
 export function headerHtml({ sheet, labels }: HtmlContext): Html {

@@ -1,5 +1,6 @@
+import { bandOf, footLabel } from '../../core/sheet/filledLabels';
 import { headerFacts } from '../../core/sheet/htmlFront';
-import { bandOf, footLabel, labelsFor } from '../../core/sheet/labels';
+import { labelsFor } from '../../core/sheet/labels';
 import { breakLongWords, mapTexts, printableText } from '../../core/sheet/printableText';
 import type { Sheet, SheetHeader } from '../../core/sheet/sheet';
 import { alertSymbol, inkSvg, turnSymbol } from '../../core/sheet/symbols';

@@ -1,4 +1,4 @@
-import type { ProcedureView } from '../../analysis/procedureView';
+import type { InstructionView, ProcedureView } from '../../analysis/procedureView';
 import type { BuildSet } from '../../builds';
 import type { Ref } from '../../model/values';
 import { type Instruction, ifNotValue } from './instructionKeys';
@@ -7,8 +7,8 @@ import { type Instruction, ifNotValue } from './instructionKeys';
  * Which removals end with the old part in the bin: those of parts that are always renewed, unless the part was only on
  * trial, or an instruction of its own says where it goes.
  */
-export function discardedRefs(procedure: ProcedureView): ReadonlyMap<Instruction, readonly Ref[]> {
-  const all = procedure.steps.flatMap((step) => step.instructions.map((one) => one.instruction));
+export function discardedRefs(procedure: ProcedureView, set: BuildSet): ReadonlyMap<Instruction, readonly Ref[]> {
+  const all = instructionsHere(procedure, set).map((one) => one.instruction);
   const handled = new Set(all.flatMap((one) => elsewhere(one).map((ref) => ref.id)));
   const onTrial = new Set<string>();
   const discarded = new Map<Instruction, readonly Ref[]>();
@@ -37,16 +37,26 @@ function elsewhere(one: Instruction): readonly Ref[] {
   return one.verb === 'send' ? (one.send ?? []) : [];
 }
 
-/** Removals of fasteners that an earlier instruction has loosened: they are spun off, and which way was already said. */
-export function spunOff(procedure: ProcedureView): ReadonlySet<Instruction> {
-  const loose = new Set<string>();
+/** What the build has; an instruction of other builds alone must change nothing here. */
+function instructionsHere({ steps }: ProcedureView, set: BuildSet): InstructionView[] {
+  return steps.flatMap((step) => step.instructions.filter((one) => one.where.overlaps(set)));
+}
+
+/**
+ * Removals of fasteners that an earlier instruction has loosened wherever the removal holds: they are spun off, and
+ * which way was already said.
+ */
+export function spunOff(procedure: ProcedureView, set: BuildSet): ReadonlySet<Instruction> {
+  const { nothing } = procedure.space;
+  const loose = new Map<string, BuildSet>();
   const spun = new Set<Instruction>();
-  for (const { instruction: one } of procedure.steps.flatMap((step) => step.instructions)) {
-    if (one.verb === 'loosen') for (const ref of one.loosen ?? []) loose.add(ref.id);
-    if (one.verb === 'tighten') for (const ref of one.tighten ?? []) loose.delete(ref.id);
-    if (one.verb !== 'remove') continue;
-    if ((one.remove ?? []).every((ref) => loose.has(ref.id))) spun.add(one);
-    for (const ref of one.remove ?? []) loose.delete(ref.id);
+  for (const { instruction: one, where } of instructionsHere(procedure, set)) {
+    const looseOf = (ref: Ref) => loose.get(ref.id) ?? nothing;
+    const tight = one.verb === 'tighten' ? one.tighten : one.verb === 'remove' ? one.remove : undefined;
+    if (one.verb === 'remove' && (one.remove ?? []).every((ref) => where.and(set).isWithin(looseOf(ref))))
+      spun.add(one);
+    if (one.verb === 'loosen') for (const ref of one.loosen ?? []) loose.set(ref.id, looseOf(ref).or(where));
+    for (const ref of tight ?? []) loose.set(ref.id, looseOf(ref).and(where.complement()));
   }
   return spun;
 }
@@ -64,7 +74,7 @@ function renewedRefs(one: Instruction): readonly Ref[] {
  */
 export function renewalBoxes(procedure: ProcedureView, set: BuildSet): ReadonlyMap<Instruction, readonly Ref[]> {
   const { space, family, steps } = procedure;
-  const views = steps.flatMap((step) => step.instructions).filter((one) => one.where.overlaps(set));
+  const views = instructionsHere(procedure, set);
   const wheres = [...steps.map((step) => step.where), ...views.map((one) => one.where)];
   const asked = new Set(wheres.filter((where) => where.overlaps(set)).flatMap((where) => space.outcomesOf(where)));
   const last = new Map<string, { readonly at: Instruction; readonly ref: Ref }>();
