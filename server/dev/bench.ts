@@ -1,6 +1,7 @@
 import { coldCheck } from './bench/coldCheck';
 import { keystrokes } from './bench/keystrokes';
 import { manyProcedures, oneProcedure } from './bench/procedures';
+import { walks } from './bench/walks';
 
 /**
  * CPU time and memory of the checker, each beside a bare parse of the same text by the YAML library in the same run:
@@ -14,6 +15,7 @@ async function main(): Promise<void> {
   await manyProcedures(Number(process.argv[2] ?? 1000));
   await keystrokes();
   coldCheck();
+  await walks();
 }
 
 await main();

@@ -41,3 +41,13 @@ test('an unused consumable is reported as one', async () => {
     'degreaser: The degreaser is listed but no instruction uses it; take it off the list or name it where it is used',
   ]);
 });
+
+test.each([
+  ['an id that no stores have', '- measure: end-play\n  with: dial-'],
+  ['a key without a value', '- measure: end-play\n  with:'],
+  ['a misspelt key', '- measure: end-play\n  wiht: dial-gauge'],
+  ['a tool under the key of consumables', '- measure: end-play\n  using: dial-gauge'],
+  ['a mention that names nothing', '- Use the <dial-gaug>.'],
+])('nothing is held to be unused beside %s', async (_, step) => {
+  expect(await reported(inHead('tools: [socket-8, dial-gauge]', `${USE}\n${step}`), 'tool-unused')).toEqual([]);
+});

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { inHead, inStep, withFamily } from '../../../server/src/core/rules/examples';
-import { fixed, offered, reported } from '../../support/checkText';
+import { checkExample, fixed, offered, reported } from '../../support/checkText';
 
 const RULE = 'torque-tool-missing';
 
@@ -35,4 +35,15 @@ test('the fix adds a wrench whose range covers the torque, and lists it', async 
   expect(mended.files[mended.at]).toContain('with: [socket-8, torque-wrench-10]\n');
   expect(mended.files[mended.at]).toContain('tools: [socket-8, torque-wrench-10]\n');
   expect(await offered(inStep('- tighten: cap-nut\n  torque: 9.8 ± 1 N·m'), RULE)).toEqual([]);
+});
+
+test('a misspelt key may be the one that names the tool', async () => {
+  expect(
+    await reported(inStep('- tighten: cap-nut\n  torque: 4.6 ± 0.3 N·m\n  wiht: socket-8'), 'torque-tool-missing'),
+  ).toEqual([]);
+});
+
+test('a text that cannot be read has the one finding that says so', async () => {
+  const { findings } = await checkExample(inStep('- tighten: cap-nut\n  torque: "9 N·m\n  with: socket-8'));
+  expect(findings.map((finding) => finding.rule)).toEqual(['not-yaml']);
 });

@@ -1,5 +1,6 @@
 import { defineRule } from '../defineRule';
 import { inHead } from '../examples';
+import { joinedIds, joinedText, splitFix } from '../support/joinedIds';
 import { meant, unknownInStores, writeKnownId } from '../support/unknownIds';
 
 export const consumableUnknown = defineRule({
@@ -15,6 +16,7 @@ export const consumableUnknown = defineRule({
     right: inHead('consumables: [threadlocker, degreaser]'),
   },
   messages: {
+    joined: (ids: readonly string[]) => joinedText(ids),
     unknown: (id: string, near: string) => `No stores of this procedure have a consumable ${id}; ${near}`,
     tool: (id: string) => `"${id}" is a tool in the stores; name it under "with" or "tools"`,
   },
@@ -26,6 +28,11 @@ export const consumableUnknown = defineRule({
       if (unknown === undefined) return;
       if (procedure.tools.has(ref.id)) {
         ctx.report(ref.range, 'tool', [ref.id], { about: [ref.id] });
+        return;
+      }
+      const joined = joinedIds(ref.id, (id) => procedure.consumables.has(id));
+      if (joined !== undefined) {
+        ctx.report(ref.range, 'joined', [joined], { about: joined, fixes: () => [splitFix(ref, joined)] });
         return;
       }
       ctx.report(ref.range, 'unknown', [ref.id, meant(unknown.near, 'add it to the stores')], {

@@ -3,6 +3,7 @@ import { consumableNamedInProse } from './consumableNamedInProse';
 import { consumableNotListed } from './consumableNotListed';
 import { consumableUnknown } from './consumableUnknown';
 import { consumableUnused } from './consumableUnused';
+import { counterHoldMissing } from './counterHoldMissing';
 import { toolNamedInProse } from './toolNamedInProse';
 import { toolNotListed } from './toolNotListed';
 import { toolUnknown } from './toolUnknown';
@@ -19,4 +20,5 @@ export const TOOL_RULES: readonly Rule[] = [
   consumableUnknown,
   consumableUnused,
   consumableNamedInProse,
+  counterHoldMissing,
 ];

@@ -1,5 +1,6 @@
 import { defineRule } from '../defineRule';
 import { inHead } from '../examples';
+import { joinedIds, joinedText, splitFix } from '../support/joinedIds';
 import { meant, unknownInStores, writeKnownId } from '../support/unknownIds';
 
 export const toolUnknown = defineRule({
@@ -15,6 +16,7 @@ export const toolUnknown = defineRule({
     right: inHead('tools: [torque-wrench-10, socket-8]'),
   },
   messages: {
+    joined: (ids: readonly string[]) => joinedText(ids),
     unknown: (id: string, near: string) => `No stores of this procedure have a tool ${id}; ${near}`,
     consumable: (id: string) => `"${id}" is a consumable in the stores; name it under "using" or "consumables"`,
   },
@@ -26,6 +28,11 @@ export const toolUnknown = defineRule({
       if (unknown === undefined) return;
       if (procedure.consumables.has(ref.id)) {
         ctx.report(ref.range, 'consumable', [ref.id], { about: [ref.id] });
+        return;
+      }
+      const joined = joinedIds(ref.id, (id) => procedure.tools.has(id));
+      if (joined !== undefined) {
+        ctx.report(ref.range, 'joined', [joined], { about: joined, fixes: () => [splitFix(ref, joined)] });
         return;
       }
       ctx.report(ref.range, 'unknown', [ref.id, meant(unknown.near, 'add it to the stores')], {

@@ -7,6 +7,7 @@ import { inStep } from '../examples';
 import { useFixes } from '../support/onlyNamedFixes';
 import { storesUses } from '../support/storesUses';
 import { tightenings } from '../support/tightening';
+import { isHalfTyped } from '../support/unsettled';
 
 export const torqueToolMissing = defineRule({
   id: 'torque-tool-missing',
@@ -31,7 +32,7 @@ export const torqueToolMissing = defineRule({
       if (procedure === undefined || !procedure.storesComplete || !certainlyNone(procedure, instruction)) return;
       for (const { ref, name, where, torques } of tightenings(procedure, view)) {
         const [torque] = torques;
-        if (torque === undefined) continue;
+        if (torque === undefined || isHalfTyped(procedure, instruction)) continue;
         ctx.report(ref.range, 'missing', [name, torques.length > 1 ? 'a torque' : torque.text.trim()], {
           about: [ref.id],
           ...(where.equals(view.where) ? {} : { where: { set: where, space: procedure.space } }),
