@@ -9,10 +9,9 @@ export function adjust(walker: Walker, part: string, act: Act): void {
 
 /** What a fastener locks is set for good once it is tightened, or fitted where it has no torque. */
 export function locked(walker: Walker, fastener: string, act: Act): void {
-  for (const [id, value] of walker.unit.family.parts) {
+  for (const id of walker.unit.lockedBy(fastener)) {
     const set = walker.state.open.get(id);
-    if (set === undefined || !value.value.lockedBy?.some((ref) => ref.id === fastener)) continue;
-    walker.state.open.set(id, set.minus(walker.meant(fastener, act)));
+    if (set !== undefined) walker.state.open.set(id, set.minus(walker.meant(fastener, act)));
   }
 }
 

@@ -64,6 +64,7 @@ export function emptyLane(space: BuildSpace): Lane {
 
 /** The lane with some of its facts made true, and others false, for the builds of a set. */
 export function laneWith(lane: Lane, where: BuildSet, yes: readonly LaneKey[], no: readonly LaneKey[] = []): Lane {
+  if (where.isEmpty || (yes.length === 0 && no.length === 0)) return lane;
   const next: Record<LaneKey, BuildSet> & { counts: Lane['counts'] } = { ...lane };
   for (const key of yes) next[key] = lane[key].or(where);
   for (const key of no) next[key] = lane[key].minus(where);

@@ -13,6 +13,9 @@ export class UnitModel {
   readonly #holds: ReadonlyMap<string, readonly string[]>;
   readonly #riders: ReadonlyMap<string, readonly string[]>;
   readonly #sealedBy: ReadonlyMap<string, readonly string[]>;
+  readonly #locks: ReadonlyMap<string, readonly string[]>;
+  readonly #results: ReadonlyMap<string, readonly string[]>;
+  readonly #ever = new Map<string, BuildSet>();
 
   constructor(procedure: ProcedureView, family: FamilyView) {
     this.procedure = procedure;
@@ -23,6 +26,8 @@ export class UnitModel {
     this.#holds = reverse(family, (part) => part.fastenedBy?.map((ref) => ref.id));
     this.#riders = reverse(family, (part) => part.sitsOn?.map(({ ref }) => ref.id));
     this.#sealedBy = reverse(family, (part) => part.seals?.map((ref) => ref.id));
+    this.#locks = reverse(family, (part) => part.lockedBy?.map((ref) => ref.id));
+    this.#results = resultsByPart(family);
   }
 
   part(id: string): Part | undefined {
@@ -36,7 +41,21 @@ export class UnitModel {
 
   /** Where the part can be met at all: it comes with the unit or is fitted by the procedure. */
   everPresent(id: string): BuildSet {
-    return this.presence(id, 'finished').or(this.presence(id, 'received'));
+    const known = this.#ever.get(id);
+    if (known !== undefined) return known;
+    const set = this.presence(id, 'finished').or(this.presence(id, 'received'));
+    this.#ever.set(id, set);
+    return set;
+  }
+
+  /** Limits, checks and balance groups whose result is worth nothing once the part is touched. */
+  resultsOn(id: string): readonly string[] {
+    return this.#results.get(id) ?? [];
+  }
+
+  /** Parts whose adjustment a fastener locks. */
+  lockedBy(fastener: string): readonly string[] {
+    return this.#locks.get(fastener) ?? [];
   }
 
   carriers(id: string): readonly string[] {
@@ -100,5 +119,16 @@ function reverse(family: FamilyView, targets: (part: Part) => readonly string[] 
   for (const [id, { value }] of family.parts) {
     for (const target of targets(value) ?? []) map.set(target, [...(map.get(target) ?? []), id]);
   }
+  return map;
+}
+
+function resultsByPart({ value }: FamilyView): Map<string, string[]> {
+  const map = new Map<string, string[]>();
+  const add = (id: string, parts: readonly { readonly id: string }[] | undefined): void => {
+    for (const part of parts ?? []) map.set(part.id, [...(map.get(part.id) ?? []), id]);
+  };
+  for (const one of value.limits ?? []) add(one.id.id, one.value.voidBy);
+  for (const one of value.checks ?? []) add(one.id.id, one.value.after);
+  for (const one of value.balanceGroups ?? []) add(one.id.id, one.value.members);
   return map;
 }

@@ -70,15 +70,7 @@ export class Walker {
 
   /** A part was turned, moved or taken off: results that depend on it are worth nothing any more. */
   touched(part: string, where: BuildSet): void {
-    for (const { id, value } of this.unit.family.value.limits ?? []) {
-      if (value.voidBy?.some((ref) => ref.id === part)) this.state.voidResult(id.id, where);
-    }
-    for (const { id, value } of this.unit.family.value.balanceGroups ?? []) {
-      if (value.members?.some((ref) => ref.id === part)) this.state.voidResult(id.id, where);
-    }
-    for (const { id, value } of this.unit.family.value.checks ?? []) {
-      if (value.after?.some((ref) => ref.id === part)) this.state.voidResult(id.id, where);
-    }
+    for (const id of this.unit.resultsOn(part)) this.state.voidResult(id, where);
   }
 
   /** The builds of an act in which the part can be there at all; elsewhere the act says nothing about it. */
