@@ -61,6 +61,11 @@ describe('torque', () => {
     expect(one.torque?.setting).toMatchObject({ kind: 'one', value: { primary, secondary } });
   });
 
+  test('without a unit it is not printed as a value', async () => {
+    const one = await instructionOf('- { tighten: bare-nut, torque: 5 ± 0.5 }');
+    expect(one.torque?.setting).toEqual({ kind: 'blank', turn: { hand: 'right', direction: 'clockwise' } });
+  });
+
   test('fasteners of one instruction that differ get a call-out each', async () => {
     const step = await stepWith('- { tighten: [left-nut, cover-screw], caution: Mind your fingers. }');
     expect(step.instructions.map((one) => one.torque?.fastener)).toEqual(['Left nut', 'Cover screws (4)']);

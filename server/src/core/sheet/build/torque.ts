@@ -98,7 +98,8 @@ function torqueValue(
   one: TightenInstruction,
   context: BuildContext,
 ): TorqueValue | undefined {
-  if (given?.torque === undefined) return undefined;
+  // A torque that cannot be read, such as one without a unit, is none: in large type it would be taken for one.
+  if (given?.torque?.reading.quantity === undefined) return undefined;
   const { quantities } = context;
   const written = quantities.torque(given.torque);
   const angle = given.angle === undefined ? written.angle : quantities.inTwoUnits(given.angle).primary;
