@@ -4,7 +4,7 @@ export const expected = {
   faulty: {
     file: 'faulty/torque-without-a-unit.procedure.yaml',
     severity: 'error',
-    message: 'has no unit',
+    message: 'The torque 5 ± 0.5 has no unit',
     verb: 'tighten',
     fix: 'Write N·m',
     // Shown text has no-break spaces, which `\s` matches and a typed space does not.
@@ -14,6 +14,10 @@ export const expected = {
     file: 'procedures/v4-major.procedure.yaml',
     tab: 'v4-major.procedure.yaml',
     torque: '5.1 ± 0.3 N·m',
+    build: 'V4-20',
+    // The caret is put into one step, and another one is clicked on the sheet.
+    caretIn: { step: 'fit-compressor-nut', title: 'Fit the compressor nut' },
+    clicked: { step: 'receive-unit', title: 'Record the unit as received' },
     // Where the command puts the file, from the folder that is open, and whether it asks first.
     pdf: 'procedures/v4-major.pdf',
     asksForPath: true,

@@ -10,7 +10,6 @@ export const scenarios = [
     name: 'a finding stands in the text and in the Problems view',
     async run({ workbench, folder }) {
       await workbench.open(folder, expected.faulty.file);
-      await (await workbench.problems()).filter({ hasText: expected.faulty.message }).first().waitFor();
       await workbench.goToProblem(expected.faulty.message);
       await workbench.squiggles(expected.faulty.severity).first().waitFor();
     },
@@ -32,13 +31,15 @@ export const scenarios = [
   },
   {
     name: 'the quick fix mends the text and the finding goes',
-    async run({ workbench }) {
-      await workbench.goToProblem(expected.faulty.message);
+    async run({ workbench, folder }) {
       await workbench.quickFix(expected.faulty.fix);
       await workbench.text().filter({ hasText: expected.faulty.mended }).first().waitFor();
-      const rows = (await workbench.problems()).filter({ hasText: expected.faulty.message });
-      await until('the finding to go', async () => (await rows.count()) === 0);
+      // The view is still filtered by the words of the finding, and says so when nothing is left.
+      await workbench.noProblems().waitFor();
+      assert.equal(await workbench.squiggles(expected.faulty.severity).count(), 0);
       await workbench.save();
+const saved = () => readFileSync(join(folder, expected.faulty.file), 'utf8');
+      await until('the mended text in the file', () => expected.faulty.mended.test(saved()));
     },
   },
   {
@@ -47,7 +48,32 @@ export const scenarios = [
       await workbench.open(folder, expected.sound.file);
       await workbench.command('Witnessmark: Open the step sheet beside the text');
       await workbench.webview().locator('body', { hasText: expected.sound.torque }).waitFor();
-      await workbench.webview().getByText(expected.sound.torque).first().scrollIntoViewIfNeeded();
+    },
+  },
+  {
+    name: 'the build of the sheet stands in the status bar',
+    async run({ workbench }) {
+      await workbench.statusItem(expected.sound.build).waitFor();
+    },
+  },
+  {
+    name: 'the step sheet follows the cursor',
+    async run({ workbench, folder }) {
+      const { step, title } = expected.sound.caretIn;
+      await workbench.goToLine(lineOf(folder, step) + 1);
+      const current = workbench.webview().locator('[aria-current="step"]', { hasText: title });
+      await current.waitFor();
+      await until('the step to be scrolled to', () => isSeen(current));
+    },
+  },
+  {
+    name: 'a click on a step goes to its source',
+    async run({ workbench, folder }) {
+      const { step, title } = expected.sound.clicked;
+      const line = lineOf(folder, step);
+      assert.ok(!(await workbench.caretLine()).startsWith(`Ln ${line},`), 'the caret is there already');
+      await workbench.webview().getByText(title, { exact: true }).first().click();
+      await workbench.statusItem(new RegExp(`^Ln ${line}, `)).waitFor();
     },
   },
   {
@@ -64,6 +90,22 @@ export const scenarios = [
     },
   },
 ];
+
+/** The number of the line, from 1, on which a step of the sound sample begins. */
+function lineOf(folder, step) {
+  const lines = readFileSync(join(folder, expected.sound.file), 'utf8').split('\n');
+  const at = lines.findIndex((line) => line.trim() === `- step: ${step}`);
+  assert.notEqual(at, -1, `the sample has no step ${step}`);
+  return at + 1;
+}
+
+/** Whether the upper edge of an element of the sheet is within the part of the page that is in view. */
+function isSeen(locator) {
+  return locator.evaluate((element) => {
+    const { top } = element.getBoundingClientRect();
+    return top >= 0 && top < innerHeight;
+  });
+}
 
 function colourOf(locator) {
   return locator.evaluate((element) => getComputedStyle(element).color).catch(() => undefined);

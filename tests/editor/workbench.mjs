@@ -3,8 +3,6 @@ import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 
 const patience = 60_000;
-// How long one press of keys is given before it is pressed again; a busy window sometimes swallows one.
-const pressAgainAfter = 4_000;
 
 export class Workbench {
   /** @param page a browser page @param origin the server's address @param shots where screenshots go */
@@ -27,7 +25,7 @@ export class Workbench {
 
   /** Opens one more file of the folder by its name. */
   async openFile(name) {
-    await this.#pressUntil('Control+P', this.#quickInput());
+    await this.#press('Control+P', this.#quickInput());
     await this.#quickInput().fill(name);
     await this.#quickRow(name).first().waitFor();
     await this.page.keyboard.press('Enter');
@@ -52,15 +50,45 @@ export class Workbench {
   /** The rows of the Problems view; the view is opened when it is not. */
   async problems() {
     const panel = this.page.locator('.markers-panel');
-    if (!(await panel.isVisible())) await this.#pressUntil('Control+Shift+M', panel);
+    if (!(await panel.isVisible())) await this.#press('Control+Shift+M', panel);
     return panel.locator('.monaco-list-row');
   }
 
-  /** Goes to the finding in the Problems view that holds the words: the caret then stands in it. */
+  /** Goes to the finding that holds the words: the caret then stands in it, and the view shows no other finding. */
   async goToProblem(words) {
-    const row = (await this.problems()).filter({ hasText: words }).first();
+    const rows = await this.problems();
+    // Before its first row is there, the view would put back the filter that it had before.
+    await rows.first().waitFor();
+    // The list draws only the rows in view, and it holds the findings of closed documents too.
+    await this.page.locator('.viewpane-filter input').first().fill(words);
+    await this.#filtered(/Showing [1-9]/).waitFor();
+    const row = rows.filter({ hasText: words });
     await row.waitFor();
     await row.dblclick();
+    await this.page.locator('.editor-instance .monaco-editor.focused').waitFor();
+  }
+
+  /** What the Problems view shows when its filter leaves no finding. */
+  noProblems() {
+    return this.#filtered('Showing 0 of');
+  }
+
+  /** An item of the status bar. */
+  statusItem(words) {
+    return this.page.locator('.statusbar-item', { hasText: words });
+  }
+
+  /** Where the caret stands, as the status bar says it: `Ln 1, Col 1`. */
+  caretLine() {
+    return this.statusItem(/^Ln \d+, Col \d+/).textContent();
+  }
+
+  /** Puts the caret at the beginning of a line, counted from 1, of the text in front. */
+  async goToLine(line) {
+    await this.#press('Control+G', this.#quickInput());
+    await this.#quickInput().fill(`:${line}`);
+    await this.page.keyboard.press('Enter');
+    await this.statusItem(new RegExp(`^Ln ${line}, `)).waitFor();
   }
 
   /** Puts the caret into a line that holds the words, at its end. */
@@ -72,7 +100,7 @@ export class Workbench {
   /** Applies the quick fix with that title where the caret is. */
   async quickFix(title) {
     const row = this.page.locator('.action-widget .monaco-list-row', { hasText: title }).first();
-    await this.#pressUntil('Control+.', row);
+    await this.#press('Control+.', row);
     // Chosen by pointer and not by Enter: the list takes keys only some moments after it is seen.
     await row.click();
     await row.waitFor({ state: 'hidden' });
@@ -81,7 +109,7 @@ export class Workbench {
   /** The titles that the quick fix menu offers where the caret is. */
   async quickFixes() {
     const rows = this.page.locator('.action-widget .monaco-list-row.action');
-    await this.#pressUntil('Control+.', rows.first());
+    await this.#press('Control+.', rows.first());
     const titles = await rows.allInnerTexts();
     await this.page.keyboard.press('Escape');
     return titles.map((title) => title.trim());
@@ -90,20 +118,20 @@ export class Workbench {
   /** Shows the hover where the caret is and returns it. */
   async hover() {
     const hover = this.page.locator('.monaco-hover:visible .hover-contents').first();
-    await this.#pressUntil(['Control+K', 'Control+I'], hover);
+    await this.#press(['Control+K', 'Control+I'], hover);
     return hover;
   }
 
   /** Opens the completion list where the caret is and returns its rows. */
   async completions() {
     const rows = this.page.locator('.suggest-widget.visible .monaco-list-row');
-    await this.#pressUntil('Control+Space', rows.first());
+    await this.#press('Control+Space', rows.first());
     return rows;
   }
 
   /** Runs a command by its title in the palette. */
   async command(title) {
-    await this.#pressUntil('F1', this.#quickInput());
+    await this.#press('F1', this.#quickInput());
     await this.#quickInput().fill(`>${title}`);
     await this.#quickRow(title).first().click();
   }
@@ -142,6 +170,10 @@ export class Workbench {
     return path;
   }
 
+  #filtered(words) {
+    return this.page.locator('.viewpane-filter-badge:visible', { hasText: words });
+  }
+
   #quickInput() {
     return this.page.locator('.quick-input-widget:visible input[type="text"]');
   }
@@ -150,21 +182,11 @@ export class Workbench {
     return this.page.locator('.quick-input-widget:visible .monaco-list-row', { hasText: words });
   }
 
-  /** Presses the keys, one chord after another, until the thing is seen. */
-  async #pressUntil(keys, locator) {
-    for (let waited = 0; waited < patience; waited += pressAgainAfter) {
-      for (const chord of [keys].flat()) await this.page.keyboard.press(chord);
-      if (await appears(locator, pressAgainAfter)) return;
-    }
-    throw new Error(`pressing ${keys} showed no ${locator}`);
+  /** Presses the keys, one chord after another, and waits until the thing is seen. */
+  async #press(keys, locator) {
+    for (const chord of [keys].flat()) await this.page.keyboard.press(chord);
+    await locator.waitFor();
   }
-}
-
-async function appears(locator, timeout) {
-  return locator.waitFor({ timeout }).then(
-    () => true,
-    () => false,
-  );
 }
 
 /** Waits until a function gives something true, asking the page between tries; throws naming what was waited for. */
