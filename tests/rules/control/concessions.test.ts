@@ -86,3 +86,7 @@ describe('concession-unused', () => {
     }
   });
 });
+
+test('a half-typed instruction may be the one that still needs the concession', async () => {
+  expect(await reported(conceding('- tighten: cap-nut\n  torque:'), 'concession-unused')).toEqual([]);
+});

@@ -76,3 +76,17 @@ test('a kit line, an option and a settings document are looked at as well', asyn
 test('parts, tools and consumables have rules of their own', async () => {
   expect(await formFindings(inStep('- install: covers\n  with: socket-9\n  using: oil'))).toEqual([]);
 });
+
+test.each([
+  ['k1-a or k1-b', '[k1-a, k1-b]'],
+  ['k1-a and big-wheel', '{ all: [k1-a, big-wheel] }'],
+  ['not k1-a', '{ none: [k1-a] }'],
+])('the condition in words %s', async (words, written) => {
+  const example = inStep(`- install: cover\n  when: ${words}`);
+  expect(await reported(example, 'id-unknown')).toEqual([
+    `${words}: "${words}" is a condition in words; write ${written}`,
+  ]);
+  const mended = await fixed(example, 'id-unknown');
+  expect(mended.files[mended.at]).toContain(`when: ${written}\n`);
+  expect(await reported(mended, 'id-unknown')).toEqual([]);
+});

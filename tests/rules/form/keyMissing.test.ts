@@ -25,3 +25,22 @@ test('the version is the one value that can be written unseen', async () => {
   const mended = await fixed(keyMissing.doc.wrong, RULE);
   expect(mended.files[mended.at]).toBe(EXAMPLE_KIT);
 });
+
+test('a word of the trade, or a capital, is led to the verb', async () => {
+  expect(await reported(inStep('- unscrew: cap-nut'), RULE)).toEqual([
+    'unscrew: "unscrew" is no verb that an instruction can start with; did you mean "loosen" or "remove"?',
+  ]);
+  const mended = await fixed(inStep('- Install: cover'), RULE);
+  expect(mended.files[mended.at]).toContain('- install: cover\n');
+});
+
+test('a verb that its colon did not make a key is no sentence', async () => {
+  const glued = inStep('- remove:cover');
+  expect(await reported(glued, RULE)).toEqual([
+    'remove:cover: "remove:" is read as the start of a sentence; write a space behind the colon',
+  ]);
+  const mended = await fixed(glued, RULE);
+  expect(mended.files[mended.at]).toContain('- remove: cover\n');
+  expect((await reported(inStep('- remove'), RULE))[0]).toContain('write a colon behind it');
+  expect(await reported(inStep('- Remove.'), RULE)).toEqual([]);
+});

@@ -28,3 +28,15 @@ test('a second verb gets an entry of its own with what stands below it', async (
   );
   expect(await reported(mended, RULE)).toEqual([]);
 });
+
+test('a misspelt verb is told as one', async () => {
+  expect(await reported(inStep('- instal: cover'), 'key-unknown')).toEqual([
+    'instal: "instal" is no verb that an instruction can start with; did you mean "install"?',
+  ]);
+});
+
+test('a language that is not spoken is told at the text that it stands in', async () => {
+  expect((await reported(inStep('- say: { text: Lift it., fr: Soulevez. }'), 'key-unknown'))[0]).toContain(
+    '"fr" is no key of a text with translations, which are de, en and es',
+  );
+});

@@ -38,3 +38,12 @@ test('directives and second documents are told at their line', async () => {
   const found = await formFindings(wholeDocument(base.at, text));
   expect(found.map((finding) => finding.rule)).toEqual([RULE, RULE]);
 });
+
+test('a star before words is no alias', async () => {
+  const example = inStep('- say: *careful* now');
+  expect(await reported(example, 'not-plain-yaml')).toEqual([
+    '*careful*: A text that starts with * is not read as it stands; put it in quotes',
+  ]);
+  const mended = await fixed(example, 'not-plain-yaml');
+  expect(mended.files[mended.at]).toContain('- say: "*careful* now"\n');
+});

@@ -50,3 +50,12 @@ test('a key that stands twice points to the first one', async () => {
   expect(finding?.message).toContain('"note" stands twice');
   expect(finding?.related[0]?.span.start).toBeLessThan(finding?.span.start ?? 0);
 });
+
+test('a key whose colon its value stands against gets its space', async () => {
+  const example = inStep('- tighten: cap-nut\n  torque:4.6 ± 0.3 N·m\n  with: socket-8');
+  expect(await reported(example, RULE)).toEqual([
+    'torque:4.6 ± 0.3 N·m: A space is missing behind the colon of "torque"; write one',
+  ]);
+  const mended = await fixed(example, RULE);
+  expect(mended.files[mended.at]).toContain('  torque: 4.6 ± 0.3 N·m\n');
+});

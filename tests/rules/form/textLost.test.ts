@@ -27,3 +27,11 @@ test('within brackets the fix is only a suggestion, and nothing else is said abo
 test('a remark is no lost text', async () => {
   expect(await reported(inStep('- say: Tighten the bolt # by hand'), RULE)).toEqual([]);
 });
+
+test('a remark that stands against its # behind an id is not quoted unseen', async () => {
+  const findings = await formFindings(inStep('- remove: cover #lift it'));
+  expect(findings[0]?.fixes().map((fix) => `${fix.safety}: ${fix.title}`)).toEqual([
+    'suggestion: Set a space behind the #',
+    'suggestion: Put the text in quotes',
+  ]);
+});

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { asStep, inFamily, inHead, inStep } from '../../../server/src/core/rules/examples';
-import { fixed, offered, reported } from '../../support/checkText';
+import { checkExample, fixed, offered, reported } from '../../support/checkText';
 import { formFindings } from './formFindings';
 
 const RULE = 'value-shape';
@@ -50,4 +50,34 @@ test('a list where a text belongs, an empty value and an unknown version are tol
   );
   expect((await reported(inStep('- install:'), RULE))[0]).toContain('"install" has no value');
   expect((await reported(inHead('witnessmark: 2'), RULE))[0]).toContain('Version "2"');
+});
+
+test('a decimal comma between braces is told as such and mended with a point', async () => {
+  const example = inStep('- tighten: cap-nut\n  torque: { k1-a: 4,6 N·m, otherwise: 4.6 ± 0.3 N·m }');
+  expect(await reported(example, RULE)).toEqual([
+    '4,6 N·m: The comma in "4,6 N·m" cuts the value in two; write a decimal point',
+  ]);
+  const mended = await fixed(example, RULE);
+  expect(mended.files[mended.at]).toContain('{ k1-a: 4.6 N·m, otherwise: 4.6 ± 0.3 N·m }');
+  const range = inFamily('limits:\n  play: { name: play, accept: 0,04..0,09 mm }');
+  const points = await fixed(range, RULE);
+  expect(points.files[points.at]).toContain('accept: 0.04..0.09 mm }');
+});
+
+test('passes without brackets are told once, as the list that they should be', async () => {
+  const example = inStep(
+    '- tighten: cap-nut\n  passes: 2.3 ± 0.2 N·m, 4.6 ± 0.3 N·m\n  with: [torque-wrench-10, socket-8]',
+  );
+  const { findings } = await checkExample(example);
+  expect(findings.map((finding) => finding.rule)).toEqual([RULE]);
+  const mended = await fixed(example, RULE);
+  expect(await formFindings(mended)).toEqual([]);
+  expect(mended.files[mended.at]).toContain('passes: [2.3 ± 0.2 N·m, 4.6 ± 0.3 N·m]\n');
+});
+
+test('what a thing cannot do without is not to be taken out', async () => {
+  expect(await reported(asStep('title: Work\ndo:'), RULE)).toEqual(['do: "do" has no value; write one']);
+  expect(await reported(inStep('- install: cover\n  orient:'), RULE)).toEqual([
+    'orient: "orient" has no value; write one, or take the key out',
+  ]);
 });

@@ -35,3 +35,8 @@ test('a part that is pressed in, replaced when needed or mentioned is used', asy
     expect(await reported(inStep(step), RULE)).toEqual([]);
   }
 });
+
+test('a half-typed instruction may be the one that fits it', async () => {
+  for (const step of ['- install:', '- install: cover-', '- instal: cover-seal'])
+    expect(await reported(inStep(`- remove: cover\n${step}`), 'kit-line-unused')).toEqual([]);
+});

@@ -10,7 +10,7 @@ function torque(text: string) {
 
 test('a unit of another dimension is underlined alone', async () => {
   expect(await reported(torque('4.6 mm'), RULE)).toEqual([
-    'mm: The unit mm is one of length; a torque is written in N·m, lbf·ft or lbf·in',
+    'mm: mm is a unit of length; a torque is written in N·m, lbf·ft or lbf·in',
   ]);
 });
 
@@ -24,14 +24,34 @@ test('a unit that is none gets the nearest ones', async () => {
 test('a decimal comma that can be read in one way only is mended unseen', async () => {
   const example = torque('4,6 ± 0,3 N·m');
   expect(await reported(example, RULE)).toEqual([
-    '4,6: The number 4,6 has a comma; write 4.6, with a decimal point',
-    '0,3: The number 0,3 has a comma; write 0.3, with a decimal point',
+    '4,6 ± 0,3: Two numbers in 4,6 ± 0,3 have a comma; write 4.6 ± 0.3, with decimal points',
   ]);
   const { findings } = await checkExample(example);
   const safeties = findings.filter((one) => one.rule === RULE).map((one) => one.fixes()[0]?.safety);
-  expect(safeties).toEqual(['safe', 'safe']);
-  const [first] = [await fixed(example, RULE)];
-  expect(first?.files[first.at]).toContain('torque: 4.6 ± 0,3 N·m\n');
+  expect(safeties).toEqual(['safe']);
+  const mended = await fixed(example, RULE);
+  expect(mended.files[mended.at]).toContain('torque: 4.6 ± 0.3 N·m\n');
+  expect(await reported(torque('4.6 ± 0,3 N·m'), RULE)).toEqual([
+    '0,3: The number 0,3 has a comma; write 0.3, with a decimal point',
+  ]);
+});
+
+test('the commas of a value and of the one in brackets are one slip', async () => {
+  const mended = await fixed(torque('4,6 ± 0,3 N·m (40,7 ± 2,7 lbf·in)'), RULE);
+  expect(mended.files[mended.at]).toContain('torque: 4.6 ± 0.3 N·m (40.7 ± 2.7 lbf·in)\n');
+});
+
+test('a bracket that is not closed is closed', async () => {
+  const example = torque('4.6 ± 0.3 N·m (41 ± 3 lbf·in');
+  expect(await reported(example, RULE)).toEqual([
+    '(41 ± 3 lbf·in: The bracket that opens here is not closed; write ) behind the second value',
+  ]);
+  expect(await reported(await fixed(example, RULE), RULE)).toEqual([]);
+});
+
+test('a unit that takes the place of ° is set off by a space', async () => {
+  const mended = await fixed(torque('60°'), RULE, 'Write lbf·in');
+  expect(mended.files[mended.at]).toContain('torque: 60 lbf·in\n');
 });
 
 test('a comma that may part thousands is asked about', async () => {
@@ -86,7 +106,7 @@ test('where any value may stand, a force and a mass are read as what they are', 
 test('the range of a torque wrench is a torque, and a reading is of its own dimension', async () => {
   const wrench = 'tools:\n  wrench: { name: wrench, kind: torque-wrench, range: 10..50 lb }';
   expect(await reported(inStores(wrench), RULE)).toEqual([
-    'lb: The unit lb is one of mass; a torque is written in N·m, lbf·ft or lbf·in',
+    'lb: lb is a unit of mass; a torque is written in N·m, lbf·ft or lbf·in',
   ]);
   const reading = 'readings:\n  gap: { name: gap, quantity: length, accept: 2..3 bar }';
   expect(await reported(inFamily(reading), RULE)).toHaveLength(1);

@@ -51,3 +51,8 @@ test('sizes of tools and widths across flats need none', async () => {
     'parts:\n  cap-nut: { name: cap nut, kind: nut, sits-on: core, hand: right, torque: 5 ± 1 N·m, across-flats: 8 mm }';
   expect(await reported(inFamily(nut), RULE)).toEqual([]);
 });
+
+test('of a torque and an angle, the one without a tolerance is told', async () => {
+  const found = await reported(inStep('- tighten: cap-nut\n  torque: 2 ± 0.2 N·m + 60°'), 'tolerance-missing');
+  expect(found).toEqual(['60°: The angle 60° has no tolerance; write the one that the maker states']);
+});

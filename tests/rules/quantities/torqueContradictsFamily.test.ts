@@ -120,3 +120,24 @@ test('one value that is wrong on some builds becomes the values of the family', 
   expect(mended.files[mended.at]).toContain('torque: { k1-a: 4.6 N·m, k1-b: 5.2 N·m }\n');
   expect(await reported(mended, RULE)).toEqual([]);
 });
+
+test('an angle that the family does not state is told, and one that cannot be read is not told to be left out', async () => {
+  expect(await reported(inStep('- tighten: cap-nut\n  torque: 4.6 ± 0.3 N·m\n  angle: 60 ± 5°'), RULE)).toEqual([
+    '60 ± 5°: The angle 60° ± 5° of the cap nut contradicts the family, which states 4.6 ± 0.3 N·m and no angle; correct whichever is wrong',
+  ]);
+  expect(await reported(step('4.6 ± 0.3 N·m + 60 ± 5°'), RULE)).toHaveLength(1);
+  const family = 'torque: 2 ± 0.2 N·m, angle: 60 ± 5°';
+  expect(await reported(against(family, 'torque: 2 ± 0.2 N·m\n  angle: 60'), RULE)).toEqual([]);
+  expect(await reported(against(family, 'torque: 2 ± 0.2 N·m'), RULE)).toHaveLength(1);
+});
+
+test('where two values overlap, that alone is told', async () => {
+  const { findings } = await checkExample(
+    step('{ k1-a: 4.6 ± 0.3 N·m, big-wheel: 6.4 ± 0.3 N·m, k1-b: 4.6 ± 0.3 N·m }'),
+  );
+  expect(findings.map((finding) => finding.rule)).not.toContain(RULE);
+});
+
+test('a unit that nobody writes by a slip is not offered', async () => {
+  expect(await offered(step('46 ± 3 N·m'), RULE)).not.toContain('Write dN·m');
+});

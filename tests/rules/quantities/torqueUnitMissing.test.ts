@@ -56,3 +56,10 @@ test('counts, steps and angles are no torques', async () => {
 test('what a decimal comma between brackets has cut is told by the comma alone', async () => {
   expect(await reported(inStep('- { tighten: cap-nut, torque: 4,6 N·m }'), RULE)).toEqual([]);
 });
+
+test('of a value and its double, the one without a unit is named, and a # that cut the value is told alone', async () => {
+  expect(await reported(inStep('- tighten: cap-nut\n  torque: 4.6 ± 0.3 N·m (41)'), 'torque-unit-missing')).toEqual([
+    '41: The torque 41 has no unit; write the one that the maker states',
+  ]);
+  expect(await reported(inStep('- tighten: cap-nut\n  torque: 41 #'), 'torque-unit-missing')).toEqual([]);
+});

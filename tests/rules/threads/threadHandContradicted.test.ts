@@ -118,3 +118,12 @@ test('sides, hands of the fitter, cases and other rotation claim nothing', async
     expect(await reported(step(`- loosen: cap-nut\n  say: ${text}`), RULE)).toEqual([]);
   }
 });
+
+test('words that are right on other builds are not turned round for all', async () => {
+  const example = step('- loosen: cap-nut\n  say: Loosen the left-hand nut.', '{ k1-a: right, k1-b: left }');
+  const { findings } = await checkExample(example);
+  const [found, ...more] = findings.filter((finding) => finding.rule === RULE);
+  expect(more).toEqual([]);
+  expect(found?.builds).not.toBe('');
+  expect(found?.fixes()).toEqual([]);
+});

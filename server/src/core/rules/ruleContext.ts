@@ -117,7 +117,7 @@ export class RuleContext<M extends Messages = Messages> {
     const { step } = this;
     const { rule } = this.reporting;
     const severity = settings.severities.get(rule.id) ?? rule.severity;
-    if (severity === 'off') return;
+    if (severity === 'off' || (rule.group !== 'form' && isTorn(range))) return;
     const say = rule.messages[key] as ((...args: Parameters<M[Key]>) => string) | undefined;
     const { where } = details;
     const message = say?.(...args) ?? key;
@@ -136,6 +136,11 @@ export class RuleContext<M extends Messages = Messages> {
     });
     this.reporting.emit({ rule, placedIn });
   }
+}
+
+/** What seems to stand in a text that cannot be read is an echo of what tore it, which has a finding of its own. */
+function isTorn({ item }: ItemRange): boolean {
+  return item.problems.length > 0 && item.problems.some(({ kind }) => kind === 'broken');
 }
 
 /** A place in the reading in which the finding was made is a place in the one that it is shown in. */

@@ -8,6 +8,7 @@ import type { Finding } from '../finding';
 import type { FixDraft, Surroundings } from '../ruleContext';
 import { listed } from '../support/phrases';
 import { removeFromKey } from '../support/removeEdit';
+import { isStepUnsettled } from '../support/unsettled';
 
 const CONCESSION =
   'concessions:\n  - rule: torque-unit-missing\n    at: only-step\n    because: the maker gives a bare number\n    by: M. Oduya\n    until: 2099-03-31';
@@ -50,7 +51,8 @@ export const concessionUnused = defineRule({
           const isElsewhere =
             ids.length > 0 && outcome.findings.some((one) => one.rule === rule.id && one.step === at.id);
           if (isElsewhere) ctx.report(rule.node, 'noneAbout', [rule.id, at.id, listed(ids, 'or')], { about, fixes });
-          else ctx.report(rule.node, 'none', [rule.id, at.id], { about, fixes });
+          else if (!isStepUnsettled(procedure, procedure.step(at.id)?.step))
+            ctx.report(rule.node, 'none', [rule.id, at.id], { about, fixes });
           continue;
         }
         const choices = choicesAmong(matches);

@@ -19,13 +19,15 @@ interface Owner {
 
 const messages = {
   when: (owner: string) =>
-    `No build or outcome meets this condition, so ${owner} never applies; mend it, or take it out with what it is for`,
-  unless: (owner: string) => `This condition is met by every build that is left, so ${owner} never applies; mend it`,
+    `No build or outcome meets this condition, so ${owner} never applies; mend the condition, or take it out with what it is for`,
+  unless: (owner: string) =>
+    `Every build that is left meets this condition, so ${owner} never applies; mend the condition`,
   within: (owner: string) =>
-    `None of the builds and outcomes that are left here meets this condition, so ${owner} never applies; mend it, or the condition of what it stands in`,
+    `None of the builds and outcomes that are left here meets this condition, so ${owner} never applies; mend the condition, or that of what it stands in`,
   notCovered: (owner: string) =>
     `No build that this procedure covers meets this condition, so ${owner} never applies; add to what it covers, or mend the condition`,
-  key: (key: string) => `No build or outcome that this value is for is "${key}"; mend the name, or take the entry out`,
+  key: (key: string) =>
+    `"${key}" holds on none of the builds and outcomes that this value is for; mend it, or take the entry out`,
   option: (id: string) =>
     `No unit can have the option "${id}": what it needs, excludes and is for contradict each other`,
   cycle: (id: string) =>

@@ -1,4 +1,5 @@
 import { Names } from '../../analysis/names';
+import type { BuildSpace, ConditionExpr } from '../../builds';
 import { nearest } from '../../model/near';
 import { mentionsIn } from '../../model/readValues';
 import type { RefKind } from '../../model/shape';
@@ -32,6 +33,7 @@ const messages = {
     `No ${noun} has the id "${shortened(id)}"; ${didYouMean(near, otherwise)}`,
   mention: (text: string, near: readonly string[]) =>
     `"${text}" names nothing; ${didYouMean(near, 'write the id of a part, tool, step or the like, or take out the signs around it')}`,
+  words: (text: string, written: string) => `"${shortened(text)}" is a condition in words; write ${written}`,
   name: (text: string, near: readonly string[]) =>
     `No variant, option or outcome is called "${shortened(text)}"; ${didYouMean(near, 'write one that the family declares')}`,
   value: (name: string, value: string, known: readonly string[]) =>
@@ -110,10 +112,16 @@ function reportMention(mention: Mention, scalar: ScalarNode, ctx: Context): void
 function reportName({ node, text, expr }: WrittenName, ctx: Context): void {
   const space = knownSpace(ctx);
   if (space === undefined || text === '' || isEcho(ctx.document, node)) return;
-  if (expr === undefined) {
+  const written = expr === undefined ? conditionInWords(text, space) : undefined;
+  if (written !== undefined) {
+    const edits = [replaceBy(node, written)];
+    ctx.report(node, 'words', [text, written], { about: [text], fixes: () => edits });
+  } else if (expr === undefined) {
     ctx.report(node, 'name', [text, []], { about: [text] });
-    return;
-  }
+  } else reportAtoms(node, text, expr, space, ctx);
+}
+
+function reportAtoms(node: ScalarNode, text: string, expr: ConditionExpr, space: BuildSpace, ctx: Context): void {
   for (const { atom, near } of space.unknownNames(expr)) {
     if (mayBeDeclared(ctx.around, atom)) continue;
     const details = { about: [text], fixes: () => near.map((one) => replaceBy(node, one)) };
@@ -124,6 +132,16 @@ function reportName({ node, text, expr }: WrittenName, ctx: Context): void {
     } else if (part !== undefined) ctx.report(node, 'notOnCondition', [part.name?.text ?? text], details);
     else ctx.report(node, 'name', [text, near], details);
   }
+}
+
+/** What names that `or`, `and` or `not` joins are written as; undefined where one of them is no name. */
+function conditionInWords(text: string, { facts }: BuildSpace): string | undefined {
+  const isName = (name: string): boolean => facts.variants.some(({ id }) => id === name) || facts.options.has(name);
+  const negated = /^not\s+(\S+)$/.exec(text)?.[1];
+  if (negated !== undefined) return isName(negated) ? `{ none: [${negated}] }` : undefined;
+  const [either, both] = [text.split(/\s+or\s+|\s*\|+\s*/), text.split(/\s+and\s+|\s*&+\s*/)];
+  if (either.length > 1 && either.every(isName)) return `[${either.join(', ')}]`;
+  return both.length > 1 && both.every(isName) ? `{ all: [${both.join(', ')}] }` : undefined;
 }
 
 interface SettingsValue {

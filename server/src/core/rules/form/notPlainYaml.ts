@@ -7,6 +7,7 @@ import { quoteFix } from '../support/quoteFix';
 const messages = {
   anchor: (text: string) =>
     `"${text}" marks a value to be drawn in elsewhere; write the value out in each place instead`,
+  star: () => 'A text that starts with * is not read as it stands; put it in quotes',
   alias: (text: string) => `"${text}" draws in a value from elsewhere; write that value out here`,
   tag: (text: string) => `"${text}" tells YAML a type, which is not needed; take it out`,
   bang: (text: string) => `A text that starts with "${text}" is not read as it stands; put it in quotes`,
@@ -38,7 +39,7 @@ export const notPlainYaml = defineRule({
         case 'anchor':
           return reportSign(range, 'anchor', ctx);
         case 'alias':
-          return isMergeValue(range) ? undefined : reportSign(range, 'alias', ctx);
+          return isMergeValue(range) ? undefined : reportAlias(range, ctx);
         case 'tag':
           return reportSign(range, /^!!|^!<|^!\S+$/.test(textOf(range)) ? 'tag' : 'bang', ctx);
         case 'merge-key':
@@ -55,6 +56,17 @@ export const notPlainYaml = defineRule({
     },
   },
 });
+
+/** A star before a word that nothing marks is a sign of the writer: a bullet, or words to be set in bold. */
+function reportAlias(range: ItemRange, ctx: RuleContext<typeof messages>): void {
+  const name = /^\*([^\s,\]}]+)/.exec(textOf(range))?.[1];
+  const isMarked = ctx.document.problems.some(
+    (problem) => isOfKind(problem, 'anchor') && textOf(problem.range).startsWith(`&${name}`),
+  );
+  const fixes = isMarked ? [] : quoteFix(range);
+  if (fixes.length === 0) reportSign(range, 'alias', ctx);
+  else ctx.report(range, 'star', [], { fixes: () => fixes });
+}
 
 function reportSign(
   range: ItemRange,

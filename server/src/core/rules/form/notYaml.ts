@@ -11,6 +11,7 @@ const messages = {
   broken: (what: string) => what,
   conflict: () =>
     'Two versions stand here, as a merge left them; keep one of them and take out the lines that mark them',
+  glued: (key: string) => `A space is missing behind the colon of "${key}"; write one`,
   twice: (key: string) => `"${key}" stands twice here and only the first one counts; take one of them out`,
 };
 
@@ -49,12 +50,31 @@ export const notYaml = defineRule({
 
 function reportBroken(problem: SyntaxProblem & { kind: 'broken' }, ctx: RuleContext<typeof messages>): void {
   const open = openQuoteOf(problem.range);
+  const glued = open === undefined ? gluedKey(problem.range) : undefined;
+  if (glued !== undefined) {
+    ctx.report(glued.range, 'glued', [glued.key], { fixes: () => [glued.fix] });
+    return;
+  }
   const range = open === undefined ? visibleRange(problem.range) : restOfLine(open.item, open.from);
   const fixes = (): FixDraft[] => {
     const certain = [...(open === undefined ? [] : closeQuote(open)), ...indentFix(ctx.document, problem.range)];
     return certain.length > 0 || isTab(problem.range) ? certain : quoteFix(range);
   };
   ctx.report(range, 'broken', [problem.message], { fixes });
+}
+
+/** A key whose colon its value stands against: what was read as one long key is two words and a missing space. */
+function gluedKey(blamed: ItemRange): { range: ItemRange; key: string; fix: FixDraft } | undefined {
+  const { item } = blamed;
+  const from = item.text.lastIndexOf('\n', blamed.from - 1) + 1;
+  const [, before = '', key] = /^([\s-]*)([a-z][a-z-]*):(?=[^\s:/])/.exec(item.text.slice(from)) ?? [];
+  if (key === undefined) return undefined;
+  const range = restOfLine(item, from + before.length);
+  const at = range.from + key.length + 1;
+  const gap = { item, from: at, to: at };
+  return mends(gap, ' ')
+    ? { range, key, fix: { title: 'Write a space', edits: [{ range: gap, text: ' ' }] } }
+    : undefined;
 }
 
 /** Where one character is blamed, the value that quotes would mend is what the writer must look at. */

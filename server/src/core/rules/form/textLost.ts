@@ -41,8 +41,23 @@ function fixesOf(lost: ItemRange): FixDraft[] {
   if (above !== undefined) return quoteRange({ item: lost.item, from: above.from, to: line.to }, 'safe');
   const edit = quoteValueAt(lost.item, lost.from);
   if (edit === undefined) return [];
-  const wholeLine = edit.range.to === line.to;
-  return [{ title: 'Put the text in quotes', safety: wholeLine ? 'safe' : 'suggestion', edits: [edit] }];
+  const isRemark = isRemarkOnId(lost, edit.range);
+  const isCertain = edit.range.to === line.to && !isRemark;
+  const quote: FixDraft = { title: 'Put the text in quotes', safety: isCertain ? 'safe' : 'suggestion', edits: [edit] };
+  const behind = { item: lost.item, from: lost.from + 1, to: lost.from + 1 };
+  const space: FixDraft = {
+    title: 'Set a space behind the #',
+    safety: 'suggestion',
+    edits: [{ range: behind, text: ' ' }],
+  };
+  return isRemark ? [space, quote] : [quote];
+}
+
+/** Behind a single id, words that the # stands against are a remark more often than the end of a text. */
+function isRemarkOnId(lost: ItemRange, value: ItemRange): boolean {
+  const { text } = lost.item;
+  const before = text.slice(value.from, lost.from).trim();
+  return /^[a-z][a-z0-9-]*$/.test(before) && /^#\p{L}/u.test(text.slice(lost.from, lost.to));
 }
 
 /** The text that began on an earlier line and ends before the #. */

@@ -1,5 +1,6 @@
 import type { Unit } from '../../model/facts';
 import type { ShapeProblem } from '../../model/shapeProblem';
+import type { ItemRange } from '../../syntax/node';
 import { defineRule } from '../defineRule';
 import { inFamily } from '../examples';
 import type { FixDraft, ReportDetails, RuleContext } from '../ruleContext';
@@ -13,6 +14,9 @@ const MOST_CHOICES = 12;
 
 const messages = {
   empty: (key: string) => `"${shortened(key)}" has no value; write one, or take the key out`,
+  needed: (key: string) => `"${shortened(key)}" has no value; write one`,
+  comma: (written: string) => `The comma in "${shortened(written)}" cuts the value in two; write a decimal point`,
+  list: (key: string, text: string) => `"${key}" wants a list; write [${shortened(text)}]`,
   becameMap: (text: string) =>
     `The colon in "${shortened(text)}" makes a key of what stands before it; put the whole text in quotes`,
   wantsText: () => 'A text belongs here, or a map with "text" and its translations',
@@ -22,7 +26,7 @@ const messages = {
   choice: (text: string, choices: readonly string[], near: readonly string[]) =>
     `"${shortened(text)}" is none of the choices; ${didYouMean(near, `write ${choicesText(choices)}`)}`,
   flag: (text: string) => `"${shortened(text)}" is neither true nor false; write one of the two`,
-  count: (text: string, key: string) => `"${key}" wants a whole number in digits, not "${shortened(text)}"`,
+  count: (text: string, key: string) => `"${key}" wants a whole number from 1 on, in digits, not "${shortened(text)}"`,
   date: (text: string) => `"${shortened(text)}" is no day of the calendar; write it like 2027-03-01`,
   id: (text: string) =>
     `"${shortened(text)}" cannot be an id; start with a small letter and write at least three small letters, digits and hyphens`,
@@ -51,17 +55,28 @@ export const valueShape = defineRule({
       if (root && (isOfOtherKind(ctx.document) || isRootTorn(ctx.document))) return;
       for (const problem of unit.problems) {
         if (isEcho(ctx.document, problem.range)) continue;
-        reportProblem(problem, { about: aboutOf(problem), fixes: () => fixesOf(unit, problem) }, ctx);
+        if (!reportComma(unit, problem, ctx)) reportProblem(unit, problem, ctx);
       }
     },
   },
 });
 
-function reportProblem(problem: ShapeProblem, details: ReportDetails, ctx: RuleContext<typeof messages>): void {
+/** Between braces a decimal comma leaves the end of a number behind as a key without a value. */
+function reportComma(unit: Unit, problem: ShapeProblem, ctx: RuleContext<typeof messages>): boolean {
+  const cut = problem.kind === 'empty' || problem.kind === 'cut-at-comma' ? cutNumber(unit, problem.range) : undefined;
+  if (cut === undefined) return false;
+  const text = cut.item.text.slice(cut.from, cut.to);
+  const points = text.replace(/(\d),(?=\d)/g, '$1.');
+  ctx.report(cut, 'comma', [text], { fixes: () => [replaceBy(cut, points)] });
+  return true;
+}
+
+function reportProblem(unit: Unit, problem: ShapeProblem, ctx: RuleContext<typeof messages>): void {
   const { range } = problem;
+  const details: ReportDetails = { about: aboutOf(problem), fixes: () => fixesOf(unit, problem) };
   switch (problem.kind) {
     case 'empty':
-      ctx.report(range, 'empty', [problem.key], details);
+      ctx.report(range, isNeeded(unit, problem.key) ? 'needed' : 'empty', [problem.key], details);
       break;
     case 'prose-became-map':
       if (problem.node.pairs.length === 1) ctx.report(range, 'becameMap', [sourceOf(problem)], details);
@@ -92,10 +107,40 @@ function reportProblem(problem: ShapeProblem, details: ReportDetails, ctx: RuleC
       ctx.report(range, 'version', [problem.text], details);
       break;
     case 'wrong-text':
-      ctx.report(range, 'text', [problem.text, problem.key], details);
+      if (problem.key === 'passes') ctx.report(range, 'list', [problem.key, problem.text], details);
+      else ctx.report(range, 'text', [problem.text, problem.key], details);
       break;
     // Keys that are unknown, missing or doubled have rules of their own.
   }
+}
+
+/** Keys that the thing they stand in cannot do without. */
+const NEEDED: ReadonlySet<string> = new Set([
+  ...['witnessmark', 'procedure', 'title', 'revision', 'status', 'family', 'phases', 'phase', 'steps', 'step', 'do'],
+  ...['kit', 'lines', 'part', 'number', 'quantity', 'stores', 'variants', 'base', 'parts', 'name', 'rule', 'at'],
+  ...['because', 'by', 'until'],
+]);
+
+/** An instruction cannot do without its verb, nor a document without what it is called. */
+function isNeeded({ def }: Unit, key: string): boolean {
+  if (def.startsWith('procedure/verb-')) return key === def.slice('procedure/verb-'.length);
+  return NEEDED.has(key) && !(def === 'procedure' && key === 'kit') && !(def === 'procedure' && key === 'stores');
+}
+
+/** The value that decimal commas cut, from its start to the end of its last piece. */
+function cutNumber(unit: Unit, key: ItemRange): ItemRange | undefined {
+  const found = pairWithKey(unit.node, key);
+  const start = found?.map.pairs[found.index - 1]?.value;
+  if (found === undefined || !found.map.flow || start?.kind !== 'scalar' || start.style !== 'plain') return undefined;
+  const { item } = key;
+  const joined = (at: number): boolean => /\d,\d/.test(item.text.slice(at - 2, at + 1));
+  if (!joined(key.from)) return undefined;
+  let end: ItemRange = key;
+  for (const next of found.map.pairs.slice(found.index + 1)) {
+    if (next.value !== undefined || !joined(next.key.from)) break;
+    end = next.key;
+  }
+  return { item, from: start.from, to: end.to };
 }
 
 function aboutOf(problem: ShapeProblem): string[] {
@@ -123,6 +168,8 @@ function fixesOf(unit: Unit, problem: ShapeProblem): FixDraft[] {
       return idFix(problem.range, problem.text);
     case 'wrong-version':
       return /^1\D/.test(problem.text) ? [replaceBy(problem.range, '1')] : [];
+    case 'wrong-text':
+      return problem.key === 'passes' ? [replaceBy(problem.range, `[${problem.text}]`)] : [];
     default:
       return [];
   }

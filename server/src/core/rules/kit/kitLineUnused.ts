@@ -5,6 +5,7 @@ import { defineRule } from '../defineRule';
 import { inStep } from '../examples';
 import { kitSupply, lineName, pathOfKit, type SupplyLine } from '../support/kitSupply';
 import { partsUsed } from '../support/partsUsed';
+import { mayUseMore } from '../support/unsettled';
 
 export const kitLineUnused = defineRule({
   id: 'kit-line-unused',
@@ -52,9 +53,8 @@ interface UnusedLines {
 /** The lines of one part in one kit are one finding. */
 function unusedLines(procedure: ProcedureView): UnusedLines[] {
   const supply = kitSupply(procedure);
-  // What a torn text fits cannot be seen.
-  if (supply === undefined || procedure.document.problems.length > 0) return [];
-  return [...supply].flatMap(([part, lines]) => {
+  if (supply === undefined) return [];
+  const found = [...supply].flatMap(([part, lines]) => {
     if (procedure.family?.part(part) === undefined) return [];
     const used = partsUsed(procedure).get(part) ?? procedure.space.nothing;
     const unused = lines.filter((one) => !one.where.isEmpty && !one.where.overlaps(used));
@@ -63,4 +63,5 @@ function unusedLines(procedure: ProcedureView): UnusedLines[] {
       return { part, kit, lines: ofKit, where: procedure.space.union(ofKit.map((one) => one.where)) };
     });
   });
+  return found.length > 0 && mayUseMore(procedure, ['part']) ? [] : found;
 }

@@ -1,6 +1,9 @@
+import type { FamilyView } from '../../analysis/familyView';
 import { defineRule } from '../defineRule';
 import { inStep } from '../examples';
-import { meant, unknownId } from '../support/unknownIds';
+import { joinedIds, joinedText, splitFix } from '../support/joinedIds';
+import { didYouMean } from '../support/phrases';
+import { unknownId } from '../support/unknownIds';
 
 export const partUnknown = defineRule({
   id: 'part-unknown',
@@ -15,16 +18,34 @@ export const partUnknown = defineRule({
     right: inStep('- install: cover-seal'),
   },
   messages: {
+    joined: (ids: readonly string[]) => joinedText(ids),
     unknown: (id: string, near: string) => `The family has no part ${id}; ${near}`,
   },
   check: {
     ref({ ref }, ctx) {
       const unknown = ref.kind === 'part' ? unknownId(ctx.around, ref) : undefined;
       if (unknown === undefined) return;
-      ctx.report(ref.range, 'unknown', [ref.id, meant(unknown.near, 'declare it in the family')], {
+      const { family } = ctx;
+      const joined = joinedIds(ref.id, (id) => family?.part(id) !== undefined);
+      if (joined !== undefined) {
+        ctx.report(ref.range, 'joined', [joined], { about: joined, fixes: () => [splitFix(ref, joined)] });
+        return;
+      }
+      const near =
+        unknown.near.length > 0 || family === undefined ? unknown.near.map(({ id }) => id) : namedSo(family, ref.id);
+      ctx.report(ref.range, 'unknown', [ref.id, didYouMean(near, 'declare it in the family')], {
         about: [ref.id],
-        fixes: () => unknown.near.map(({ id }) => ({ title: `Write ${id}`, edits: [{ range: ref.range, text: id }] })),
+        fixes: () => near.map((id) => ({ title: `Write ${id}`, edits: [{ range: ref.range, text: id }] })),
       });
     },
   },
 });
+
+/** The parts that are called what was written where their id belongs. */
+function namedSo(family: FamilyView, text: string): string[] {
+  const wanted = text.toLowerCase();
+  return [...family.parts].flatMap(([id, { value }]) => {
+    const names = [value.name, ...(value.also ?? [])];
+    return names.some((name) => name?.text.toLowerCase() === wanted) ? [id] : [];
+  });
+}

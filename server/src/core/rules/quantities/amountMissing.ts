@@ -1,6 +1,7 @@
 import { defineRule } from '../defineRule';
 import { inStep } from '../examples';
 import { sentencesOf } from '../support/sentences';
+import { isHalfTyped } from '../support/unsettled';
 
 /** Kinds of which too little does not hold or seal, and too much gets where it must not. */
 const COUNTS: ReadonlySet<string | undefined> = new Set([
@@ -38,7 +39,7 @@ export const amountMissing = defineRule({
       if (sentencesOf(instruction).some(({ prose, warns }) => !warns && AMOUNT.test(prose.text))) return;
       for (const ref of instruction.apply ?? []) {
         const consumable = procedure.consumables.get(ref.id)?.entry.value;
-        if (!COUNTS.has(consumable?.kind?.value)) continue;
+        if (!COUNTS.has(consumable?.kind?.value) || isHalfTyped(procedure, instruction)) continue;
         ctx.report(ref.range, 'missing', [consumable?.name?.text ?? ref.id], { about: [ref.id] });
       }
     },

@@ -5,7 +5,7 @@ import type { Span } from '../../text/span';
 import { defineRule } from '../defineRule';
 import { inStep } from '../examples';
 import type { FixDraft, RuleContext } from '../ruleContext';
-import { orList } from '../support/orList';
+import { listed } from '../support/phrases';
 import { quantitiesIn } from '../support/proseQuantities';
 import { quantityRange } from '../support/quantityRange';
 
@@ -57,7 +57,10 @@ function reportAll(
     if (problem.kind !== 'duals-disagree' || quantity === undefined) continue;
     const second = text.slice(problem.span.start, problem.span.end);
     const first = formatQuantity(quantity);
-    const units = orList(problem.rightIn.map((unit) => unit.symbol));
+    const units = listed(
+      problem.rightIn.map((unit) => unit.symbol),
+      'or',
+    );
     const details = { fixes: () => fixes(quantity, problem, locate) };
     const range = locate(problem.span);
     if (units === '') ctx.report(range, 'disagree', [second, first, problem.converted], details);

@@ -5,16 +5,16 @@ import { type Dimension, type QuantityProblem, type Unit, usualUnits } from '../
 import { defineRule } from '../defineRule';
 import { inStep } from '../examples';
 import type { FixDraft, RuleContext } from '../ruleContext';
-import { isCutAtComma } from '../support/cutAtComma';
-import { orList } from '../support/orList';
-import { quantityRange } from '../support/quantityRange';
+import { isCutShort } from '../support/cutShort';
+import { listed } from '../support/phrases';
+import { quantityRange, writtenAt } from '../support/quantityRange';
 
 /** Words that may stand in place of a value, and the key under which each may. */
 const WORD_KEYS: Readonly<Record<string, string>> = { cure: 'wait', 'record-only': 'accept' };
 
 const messages = {
   dimension: (written: string, found: string, expected: string, units: string) =>
-    `The unit ${written} is one of ${found}; a ${expected} is written in ${units}`,
+    `${written} is a unit of ${found}; ${withArticle(expected)} is written in ${units}`,
   unknown: (written: string, units: string) =>
     units === '' ? `There is no unit ${written}` : `There is no unit ${written}; did you mean ${units}?`,
   noNumber: (text: string) => `"${text}" is no value; write a number and its unit`,
@@ -25,6 +25,9 @@ const messages = {
     readings === ''
       ? `The number ${written} has a comma; write a decimal point, and spaces between thousands`
       : `The number ${written} has a comma; write ${readings}, with a decimal point`,
+  commas: (written: string, points: string) =>
+    `Two numbers in ${written} have a comma; write ${points}, with decimal points`,
+  openBracket: () => 'The bracket that opens here is not closed; write ) behind the second value',
   reversed: () => 'The range starts with its greater end; write the smaller one first',
   trailing: (text: string) => `"${text}" is no part of the value; leave it out, or write it as a note`,
   mixed: (unit: string) => `Two units stand in one value; write all of it in ${unit}`,
@@ -57,10 +60,51 @@ export const quantityDimension = defineRule({
     quantity(fact, ctx) {
       const { value } = fact;
       if (value.word !== undefined) reportWord(fact, value.word, ctx);
-      else if (!isCutAtComma(value)) for (const problem of value.reading.problems) report(value, problem, ctx);
+      else if (!isCutShort(value)) {
+        const commas = certainCommas(value);
+        if (commas.length > 1) reportCommas(value, commas, ctx);
+        for (const problem of value.reading.problems) {
+          const isTold = (commas.length > 1 && commas.includes(problem)) || isListWithoutBrackets(fact, problem);
+          if (!isTold) report(value, problem, ctx);
+        }
+      }
     },
   },
 });
+
+/** Passes that stand on the line as in a sentence are told as the list that they should be. */
+function isListWithoutBrackets({ key, value }: QuantityFact, problem: QuantityProblem): boolean {
+  return key === 'passes' && problem.kind === 'trailing-text' && /^\s*,/.test(value.text.slice(problem.span.start));
+}
+
+/** Commas that can be read in one way only; the commas of one value are one slip and are mended together. */
+function certainCommas({ reading }: QuantityValue): QuantityProblem[] {
+  return reading.problems.filter((one) => one.kind === 'decimal-comma' && one.replacement !== undefined);
+}
+
+function reportCommas(
+  value: QuantityValue,
+  commas: readonly QuantityProblem[],
+  ctx: RuleContext<typeof messages>,
+): void {
+  const start = Math.min(...commas.map(({ span }) => span.start));
+  const end = Math.max(...commas.map(({ span }) => span.end));
+  const [written, points] = [value.text.slice(start, end), withPoints(value.text, commas, start, end)];
+  const range = quantityRange(value, { start, end });
+  ctx.report(range, 'commas', [written, points], {
+    fixes: () => [{ title: `Write ${points}`, safety: 'safe', edits: [{ range, text: points }] }],
+  });
+}
+
+function withPoints(text: string, commas: readonly QuantityProblem[], start: number, end: number): string {
+  let written = '';
+  let at = start;
+  for (const { span, replacement = '' } of commas) {
+    written += text.slice(at, span.start) + replacement;
+    at = span.end;
+  }
+  return written + text.slice(at, end);
+}
 
 /** Whatever stands where any value may must still be of the kind that its owner is about. */
 function expect(
@@ -106,16 +150,17 @@ function report(value: QuantityValue, problem: QuantityProblem, ctx: RuleContext
       break;
     case 'unit-missing':
       if (value.dimension === 'torque') break;
-      ctx.report(range, 'noUnit', [text, unitsWanted(value, problem.candidates)], details);
+      ctx.report(range, 'noUnit', [writtenAt(value, problem.span), unitsWanted(value, problem.candidates)], details);
       break;
     case 'decimal-comma':
-      ctx.report(range, 'comma', [problem.written, orList(problem.readings)], details);
+      ctx.report(range, 'comma', [problem.written, listed(problem.readings, 'or')], details);
       break;
     case 'range-reversed':
       ctx.report(range, 'reversed', [], details);
       break;
     case 'trailing-text':
-      ctx.report(range, 'trailing', [problem.text], details);
+      if (opensBracket(problem.text)) ctx.report(range, 'openBracket', [], details);
+      else ctx.report(range, 'trailing', [problem.text], details);
       break;
     case 'units-mixed':
       ctx.report(range, 'mixed', [problem.unit.symbol], details);
@@ -128,9 +173,13 @@ function fixesOf(value: QuantityValue, problem: QuantityProblem): FixDraft[] {
   const write = (text: string, title = `Write ${text}`): FixDraft => ({ title, edits: [{ range, text }] });
   switch (problem.kind) {
     case 'wrong-dimension':
-      return problem.candidates.map((unit) => write(unit.symbol));
+      return problem.candidates.map((unit) =>
+        write(gapBefore(value, problem, unit) + unit.symbol, `Write ${unit.symbol}`),
+      );
     case 'unit-unknown':
-      return problem.nearest.map((unit) => write(unit.symbol));
+      return problem.nearest.map((unit) =>
+        write(gapBefore(value, problem, unit) + unit.symbol, `Write ${unit.symbol}`),
+      );
     case 'decimal-comma':
       // A comma that can be read in one way only is mended unseen.
       if (problem.replacement !== undefined) return [{ ...write(problem.replacement), safety: 'safe' }];
@@ -138,10 +187,24 @@ function fixesOf(value: QuantityValue, problem: QuantityProblem): FixDraft[] {
     case 'unit-missing':
       return value.dimension === 'any' ? [] : problem.candidates.map((unit) => addUnit(value, problem.insertAt, unit));
     case 'trailing-text':
+      if (opensBracket(problem.text)) return [write(`${problem.text})`, 'Close the bracket')];
       return problem.replacement === '' ? [{ ...write('', 'Take it away'), safety: 'safe' }] : [];
     default:
       return problem.replacement === undefined ? [] : [write(problem.replacement)];
   }
+}
+
+function opensBracket(text: string): boolean {
+  return text.startsWith('(') && /\d/.test(text) && !text.includes(')');
+}
+
+/** A unit such as ° stands against its number, and one with a space before it may take its place. */
+function gapBefore(value: QuantityValue, { span }: QuantityProblem, unit: Unit): string {
+  return unit.gap === 'space' && /\d$/.test(value.text.slice(0, span.start)) ? ' ' : '';
+}
+
+function withArticle(noun: string): string {
+  return `${/^[aeiou]/.test(noun) ? 'an' : 'a'} ${noun}`;
 }
 
 function addUnit(value: QuantityValue, at: number, unit: Unit): FixDraft {
@@ -155,7 +218,10 @@ function unitsWanted(value: QuantityValue, candidates: readonly Unit[]): string 
 }
 
 function symbols(units: readonly Unit[]): string {
-  return orList(units.map((unit) => unit.symbol));
+  return listed(
+    units.map((unit) => unit.symbol),
+    'or',
+  );
 }
 
 function spoken(dimension: string): string {

@@ -5,6 +5,8 @@ import { defineRule } from '../defineRule';
 import { inStep } from '../examples';
 import type { FixDraft, RuleContext } from '../ruleContext';
 import { writeScalar } from '../support/mapKey';
+import { quantityRange } from '../support/quantityRange';
+import { lastPass } from '../support/statedTorques';
 
 type Accepting = Instruction & { readonly accept?: ByBuild<QuantityValue> };
 
@@ -50,7 +52,7 @@ export const toleranceMissing = defineRule({
       report(valuesOf((instruction as Accepting).accept), 'limit', [], ctx);
       if (instruction.verb !== 'tighten') return;
       const ids = (instruction.tighten ?? []).map((ref) => ref.id);
-      const last = instruction.passes?.at(-1);
+      const last = lastPass(instruction);
       report([...(last === undefined ? [] : [last]), ...valuesOf(instruction.torque)], 'torque', ids, ctx);
       report(valuesOf(instruction.angle), 'angle', ids, ctx);
     },
@@ -66,7 +68,11 @@ function report(
   for (const value of values) {
     const { quantity } = value?.reading ?? {};
     if (value === undefined || quantity === undefined || hasTolerance(quantity)) continue;
-    ctx.report(value.node, key, [value.text.trim()], { about, fixes: () => fromFamily(value, about, ctx) });
+    const fixes = (): FixDraft[] => fromFamily(value, about, ctx);
+    if (quantity.form === 'torque-angle' && quantity.tolerance.kind !== 'none') {
+      const { span } = quantity.angle;
+      ctx.report(quantityRange(value, span), 'angle', [value.text.slice(span.start, span.end)], { about, fixes });
+    } else ctx.report(value.node, key, [value.text.trim()], { about, fixes });
   }
 }
 

@@ -9,9 +9,9 @@ import { defineRule } from '../defineRule';
 import { inStep } from '../examples';
 import type { FixDraft, ReportDetails, RuleContext } from '../ruleContext';
 import { fastenersNamed } from '../support/fastenersNamed';
-import { anyHeldOf, meetings, whereUnless } from '../support/heldValues';
+import { anyHeldOf, heldValues, meetings, overlaps, whereUnless } from '../support/heldValues';
 import { writeScalar } from '../support/mapKey';
-import { orList } from '../support/orList';
+import { listed } from '../support/phrases';
 import { quantitiesIn } from '../support/proseQuantities';
 import { quantityRange } from '../support/quantityRange';
 import { sentenceAt } from '../support/sentenceAt';
@@ -33,6 +33,8 @@ const messages = {
     `The angle ${written} of the ${name} contradicts the family, which states ${stated}; correct whichever is wrong`,
   said: (written: string, name: string, stated: string) =>
     `The sentence says ${written}, but ${stated} is stated for the ${name}; correct whichever is wrong`,
+  angleAdded: (written: string, name: string, stated: string) =>
+    `The angle ${written} of the ${name} contradicts the family, which states ${stated} and no angle; correct whichever is wrong`,
   angleLeftOut: (written: string, name: string, stated: string) =>
     `The torque ${written} of the ${name} leaves out the angle of ${stated} that the family states; write it as well`,
 };
@@ -77,8 +79,11 @@ class Comparison {
   }
 
   report(): void {
+    // Where two values of the step hold for one build, nobody can say which of them is the one to compare.
+    if (overlaps(this.instruction.torque, this.procedure.space, this.one.where)) return;
     this.#torques();
     this.#angles();
+    this.#added();
     this.#leftOut();
     this.#said();
   }
@@ -90,7 +95,10 @@ class Comparison {
       const [written, stated] = [first.text.trim(), second.text.trim()];
       const fitting = unitsThatFit(first, second);
       const details = { ...this.#details(where, second), fixes: () => this.#fixes(first, second, where) };
-      const units = orList(fitting.map((unit) => unit.symbol));
+      const units = listed(
+        fitting.map((unit) => unit.symbol),
+        'or',
+      );
       if (units === '') ctx.report(first.node, 'torque', [written, one.name, stated], details);
       else ctx.report(first.node, 'otherUnit', [written, one.name, stated, units], details);
     }
@@ -108,11 +116,30 @@ class Comparison {
     }
   }
 
+  /** A fastener that the maker only tightens to a torque is stretched too far when it is turned on. */
+  #added(): void {
+    const { space } = this.procedure;
+    const stated = anyHeldOf(this.#family.angles, space);
+    const { angle } = this.one.part;
+    for (const { first, second, where } of meetings(this.#step.angles, this.#family.torques)) {
+      const none = angle === undefined ? where : where.and(heldValues(angle, space, where).absent);
+      const added = none.minus(stated);
+      if (added.isEmpty || torquesDiffer(first.value, second)) continue;
+      const range = quantityRange(first.value, first.angle.span);
+      const texts = [formatQuantity(first.angle), this.one.name, second.text.trim()] as const;
+      this.ctx.report(range, 'angleAdded', [...texts], this.#details(added, second));
+    }
+  }
+
   /** A torque alone is only half of it, unless the angle follows in an instruction of its own. */
   #leftOut(): void {
-    const turned = anyHeldOf(this.#step.angles, this.procedure.space);
+    const { space } = this.procedure;
+    const { angle } = this.instruction;
+    const turned = anyHeldOf(this.#step.angles, space);
     for (const { first, second, where } of meetings(this.#step.torques, this.#family.angles)) {
-      const silent = where.minus(turned);
+      // An angle that cannot be read may be the right one.
+      const none = angle === undefined ? where : where.and(heldValues(angle, space, where).absent);
+      const silent = none.minus(turned);
       if (silent.isEmpty || this.#others().some(({ instruction: { angle } }) => angle !== undefined)) continue;
       const texts = [first.text.trim(), this.one.name, formatQuantity(second.angle)] as const;
       this.ctx.report(first.node, 'angleLeftOut', [...texts], this.#details(silent, second.value));

@@ -5,6 +5,7 @@ import { whereUnless } from '../support/heldValues';
 import { bareTorquesIn, quantitiesIn } from '../support/proseQuantities';
 import { sentencesOf } from '../support/sentences';
 import { tightened, torquesOfInstruction, torquesOfPart } from '../support/statedTorques';
+import { isHalfTyped } from '../support/unsettled';
 
 const NO_TORQUE = 'parts:\n  cap-nut: { name: cap nut, kind: nut, sits-on: core, thread: M5×0.8, hand: right }';
 
@@ -34,7 +35,7 @@ export const torqueMissing = defineRule({
         const silent = torquesOfInstruction(instruction, space, where).absent.and(
           torquesOfPart(part, space, where).absent,
         );
-        if (silent.isEmpty) continue;
+        if (silent.isEmpty || isHalfTyped(procedure, instruction)) continue;
         ctx.report(ref.range, 'missing', [name], {
           about: [ref.id],
           ...whereUnless(silent, where, space),

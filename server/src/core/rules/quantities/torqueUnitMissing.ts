@@ -6,10 +6,10 @@ import { sourceRange } from '../../syntax/scalarSource';
 import { defineRule } from '../defineRule';
 import { inStep } from '../examples';
 import type { FixDraft, RuleContext } from '../ruleContext';
-import { isCutAtComma } from '../support/cutAtComma';
+import { isCutShort } from '../support/cutShort';
 import { likeliestFirst } from '../support/familyTorques';
 import { bareTorquesIn } from '../support/proseQuantities';
-import { quantityRange } from '../support/quantityRange';
+import { quantityRange, writtenAt } from '../support/quantityRange';
 
 export const torqueUnitMissing = defineRule({
   id: 'torque-unit-missing',
@@ -31,8 +31,8 @@ export const torqueUnitMissing = defineRule({
     quantity({ value }, ctx) {
       if (value.dimension !== 'torque') return;
       for (const problem of value.reading.problems) {
-        if (problem.kind !== 'unit-missing' || isCutAtComma(value)) continue;
-        ctx.report(quantityRange(value, problem.span), 'value', [value.text.trim()], {
+        if (problem.kind !== 'unit-missing' || isCutShort(value)) continue;
+        ctx.report(quantityRange(value, problem.span), 'value', [writtenAt(value, problem.span)], {
           fixes: () => valueFixes(value, problem, ctx),
         });
       }

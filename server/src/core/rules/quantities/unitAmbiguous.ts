@@ -6,7 +6,7 @@ import { defineRule } from '../defineRule';
 import { inStep } from '../examples';
 import type { FixDraft, RuleContext } from '../ruleContext';
 import { likeliestFirst } from '../support/familyTorques';
-import { orList } from '../support/orList';
+import { listed } from '../support/phrases';
 import { bareTorquesIn } from '../support/proseQuantities';
 import { quantityRange } from '../support/quantityRange';
 
@@ -50,7 +50,10 @@ export const unitAmbiguous = defineRule({
 });
 
 function symbols(units: readonly Unit[]): string {
-  return orList(units.map((unit) => unit.symbol));
+  return listed(
+    units.map((unit) => unit.symbol),
+    'or',
+  );
 }
 
 function valueFixes(

@@ -13,8 +13,9 @@ const messages = {
   symbol: (written: string, symbol: string) => `The standard symbol for ${written} is ${symbol}; write that`,
   doubtful: (written: string, symbol: string) =>
     `The unit ${written} is read as ${symbol}, though it could mean something else; write ${symbol} if that is what is meant`,
-  gapBefore: (symbol: string) => `One space stands between a number and ${symbol}`,
-  noGapBefore: (symbol: string) => `No space stands between a number and ${symbol}`,
+  gapBefore: (symbol: string) =>
+    `The number runs into ${symbol}, or stands too far from it; write one space between them`,
+  noGapBefore: (symbol: string) => `A space stands between the number and ${symbol}; write them without one`,
 };
 
 export const unitSpelling = defineRule({

@@ -40,6 +40,13 @@ export function heldValues<Value>(
   return { held: present(held), absent: unread ? space.nothing : values.absent };
 }
 
+/** Whether two cases of a value by build hold for one build. */
+export function overlaps(byBuild: ByBuild<unknown> | undefined, space: BuildSpace, within: BuildSet): boolean {
+  if (byBuild === undefined || byBuild.is === 'one') return false;
+  const entries = byBuild.cases.flatMap(({ key, expr }) => (expr === undefined ? [] : [{ key: key.text, expr }]));
+  return valuesByBuild(space, entries, { within }).overlaps.length > 0;
+}
+
 function present<Value>(held: readonly HeldValue<Value>[]): HeldValue<Value>[] {
   return held.filter(({ where }) => !where.isEmpty);
 }

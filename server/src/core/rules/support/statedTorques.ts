@@ -48,11 +48,17 @@ export function torquesOfInstruction(
 ): StatedTorques {
   const torque = heldValues(instruction.torque, space, within);
   const angle = heldValues(instruction.angle, space, within);
-  const last = instruction.passes?.at(-1);
+  const last = lastPass(instruction);
   const torques = last === undefined ? torque.held : [{ value: last, where: within }, ...torque.held];
   const angles = [...anglesIn(torques), ...singles(angle.held)];
-  const absent = last === undefined ? torque.absent.and(angle.absent) : space.nothing;
+  const absent = instruction.passes === undefined ? torque.absent.and(angle.absent) : space.nothing;
   return { torques, angles, absent };
+}
+
+/** The pass that reaches the final torque; undefined where the passes are no list of torques that can be read. */
+export function lastPass({ passes }: TightenInstruction): QuantityValue | undefined {
+  const last = passes?.at(-1);
+  return last?.reading.problems.some(({ kind }) => kind === 'trailing-text') ? undefined : last;
 }
 
 export function torquesOfPart(part: Part, space: BuildSpace, within: BuildSet): StatedTorques {

@@ -30,13 +30,17 @@ export function anglesDiffer(first: SingleStatement, second: SingleStatement): b
   return differ(first, second);
 }
 
+/** Units that a torque may be read in but that nobody means by a slip of the pen. */
+const UNCOMMON: ReadonlySet<string> = new Set(['dN·m', 'kN·m']);
+
 /** Units in which the number of a torque would be what the other one is. */
 export function unitsThatFit(value: QuantityValue, wanted: QuantityValue): readonly Unit[] {
   const [written, other] = [value.reading.quantity, wanted.reading.quantity];
   if (written === undefined || other === undefined || written.dual !== null) return [];
   const statement: Quantity = withoutAngle(written);
   return unitsOf('torque').filter(
-    (unit) => unit !== written.unit && !differ({ ...statement, unit }, withoutAngle(other)),
+    (unit) =>
+      unit !== written.unit && !UNCOMMON.has(unit.symbol) && !differ({ ...statement, unit }, withoutAngle(other)),
   );
 }
 

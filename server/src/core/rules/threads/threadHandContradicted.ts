@@ -159,14 +159,16 @@ function reportClaim(
   if (first === undefined) return false;
   const range = sourceRange(scalar, claim.start, claim.end);
   const name = family.nameOf(id);
+  const where = space.union(wrong.map((one) => one.where));
   ctx.report(range, 'words', [scalar.text.slice(claim.start, claim.end), name, hand], {
     about: [id],
-    ...whereUnless(space.union(wrong.map(({ where }) => where)), served, space),
+    ...whereUnless(where, served, space),
     related: [
       { range: first.value.node, document: family.document, message: `The hand of the ${name} is ${hand} here` },
     ],
     fixes: () =>
-      claim.turnedRound === undefined
+      // Words that are right on other builds would only be wrong there instead.
+      claim.turnedRound === undefined || !where.equals(served)
         ? []
         : [{ title: `Write ${claim.turnedRound}`, edits: [{ range, text: claim.turnedRound }] }],
   });
