@@ -12,7 +12,6 @@ export const expected = {
   },
   sound: {
     file: 'procedures/v4-major.procedure.yaml',
-    tab: 'v4-major.procedure.yaml',
     torque: '5.1 ± 0.3 N·m',
     build: 'V4-20',
     // The caret is put into one step, and another one is clicked on the sheet.

@@ -38,7 +38,7 @@ export const scenarios = [
       await workbench.noProblems().waitFor();
       assert.equal(await workbench.squiggles(expected.faulty.severity).count(), 0);
       await workbench.save();
-const saved = () => readFileSync(join(folder, expected.faulty.file), 'utf8');
+      const saved = () => readFileSync(join(folder, expected.faulty.file), 'utf8');
       await until('the mended text in the file', () => expected.faulty.mended.test(saved()));
     },
   },
@@ -74,6 +74,8 @@ const saved = () => readFileSync(join(folder, expected.faulty.file), 'utf8');
       assert.ok(!(await workbench.caretLine()).startsWith(`Ln ${line},`), 'the caret is there already');
       await workbench.webview().getByText(title, { exact: true }).first().click();
       await workbench.statusItem(new RegExp(`^Ln ${line}, `)).waitFor();
+      // The writer goes on typing there, so the text has the focus too.
+      await workbench.focused();
     },
   },
   {
@@ -82,7 +84,6 @@ const saved = () => readFileSync(join(folder, expected.faulty.file), 'utf8');
       const path = join(folder, expected.sound.pdf);
       assert.ok(!existsSync(path), 'there is a PDF before anything was printed');
       // The palette lists the command where the caret is in a procedure, or the sheet has the focus.
-      await workbench.tab(expected.sound.tab).click();
       await workbench.command('Witnessmark: Print the step sheet to PDF');
       if (expected.sound.asksForPath) await workbench.answer(path);
       await until('the printed file', () => existsSync(path) && readFileSync(path, 'latin1').includes('%%EOF'));

@@ -42,6 +42,11 @@ export class Workbench {
     return this.page.locator('.editor-instance .view-line');
   }
 
+  /** Waits until the text has the focus. A window that still moves it would close a list that is opened too soon. */
+  async focused() {
+    await this.page.locator('.editor-instance .monaco-editor.focused').waitFor();
+  }
+
   /** The wavy lines in view; severity is `error`, `warning`, `info` or `hint`. */
   squiggles(severity) {
     return this.page.locator(`.editor-instance .squiggly-${severity}`);
@@ -65,7 +70,7 @@ export class Workbench {
     const row = rows.filter({ hasText: words });
     await row.waitFor();
     await row.dblclick();
-    await this.page.locator('.editor-instance .monaco-editor.focused').waitFor();
+    await this.focused();
   }
 
   /** What the Problems view shows when its filter leaves no finding. */
