@@ -37,8 +37,8 @@ export class ChosenBuilds {
     const chosen = this.of(uri);
     const items = builds.map((build) => ({
       label: build.label,
-      description: build.id,
-      picked: build.id === chosen,
+      // A list of which one is chosen shows no tick of its own.
+      description: build.id === chosen ? `${build.id} (shown now)` : build.id,
       build,
     }));
     const more = count > builds.length ? ` (the plainest ${builds.length} of ${count})` : '';

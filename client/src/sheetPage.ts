@@ -35,5 +35,6 @@ const TOOLBAR_STYLES = `
 #toolbar button:hover { background: var(--vscode-button-hoverBackground); }
 :focus-visible { outline: 2px solid var(--vscode-focusBorder); outline-offset: 2px; }
 [data-source-offset] { cursor: pointer; }
-[aria-current="step"] { box-shadow: -.75rem 0 0 -.5rem var(--vscode-focusBorder); }
+[aria-current="step"] { position: relative; }
+[aria-current="step"]::before { content: ''; position: absolute; inset: 0 auto 0 -.75rem; width: .25rem; background: var(--vscode-focusBorder); }
 `;
