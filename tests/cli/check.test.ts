@@ -54,7 +54,13 @@ test('JSON tells the same findings', async () => {
 test.each([
   ['no path', ['check'], 'Say which files or folders to check'],
   ['an unknown option', ['check', '.', '--colour'], "Unknown option '--colour'"],
-  ['an unknown format', ['check', '.', '--format', 'xml'], '--format takes text, json, sarif, not "xml"'],
+  [
+    'an option without its value',
+    ['check', '.', '--at-least'],
+    '--at-least needs a value; see witnessmark check --help',
+  ],
+  ['two rules to explain', ['explain', 'not-yaml', 'text-lost'], 'Name one rule'],
+  ['an unknown format', ['check', '.', '--format', 'xml'], '--format takes text, json or sarif, not "xml"'],
   [
     'a day that does not exist',
     ['check', '.', '--on', '2026-02-30'],
@@ -101,4 +107,42 @@ test('explain says what, why, wrong and right', async () => {
   expect(code).toBe(0);
   expect(out).toContain('Wrong:\n    - tighten: cap-nut\n      torque: 45\n');
   expect((await ran('explain')).out).toContain('torque-unit-missing');
+});
+
+test('a file that is named twice, and with its folder, is checked once', async () => {
+  const folder = temporaryFiles({ 'a b é/s.stores.yaml': BARE.files['stores/bay-1.stores.yaml'] ?? '' });
+  const file = join(folder, 'a b é', 's.stores.yaml');
+  const { code, out } = await ran('check', file, join(folder, '.', 'a b é', '..', 'a b é', 's.stores.yaml'), folder);
+  expect(out).toBe('Nothing found in 1 document\n');
+  expect(code).toBe(0);
+});
+
+test('--fix keeps line ends and the byte order mark', async () => {
+  const files = Object.fromEntries(
+    Object.entries(UNLISTED.files).map(([path, text]) => [path, `\uFEFF${text.replaceAll('\n', '\r\n')}`]),
+  );
+  const bare = (files[UNLISTED.at] ?? '').replace('witnessmark: 1\r\n', '').replace(/^tools:.*\r\n/m, '');
+  const folder = temporaryFiles({ ...files, [UNLISTED.at]: bare });
+  const { err } = await ran('check', join(folder, UNLISTED.at), '--fix');
+  const text = readFileSync(join(folder, UNLISTED.at), 'utf8');
+  expect(err).toContain('Fixed ');
+  expect(text.startsWith('\uFEFFwitnessmark: 1\r\n')).toBe(true);
+  expect(text).toMatch(/\r\ntools: \[.*socket-8.*\]\r\n/);
+  expect(text).not.toMatch(/[^\r]\n/);
+});
+
+test.each(['json', 'sarif'])('%s is one document on its own, also with --fix', async (format) => {
+  const folder = temporaryFiles(UNLISTED.files);
+  const { out, err } = await ran('check', folder, '--fix', '--format', format);
+  expect(() => JSON.parse(out)).not.toThrow();
+  expect(err).toContain('Fixed ');
+});
+
+test.runIf(process.getuid?.() !== 0)('a folder that may not be opened does not pass for clean', async () => {
+  const folder = temporaryFiles({ 'locked/k.kit.yaml': '', 'ok.stores.yaml': 'witnessmark: 1\nstores: Bay 1\n' });
+  chmodSync(join(folder, 'locked'), 0o000);
+  const { code, err } = await ran('check', folder);
+  chmodSync(join(folder, 'locked'), 0o755);
+  expect(code).toBe(2);
+  expect(err).toContain('locked: permission denied');
 });

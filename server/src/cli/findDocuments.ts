@@ -3,6 +3,7 @@ import { dirname, relative, resolve } from 'node:path';
 import { documentKindOf } from '../core/syntax/documentKind';
 import { documentsBelow, reasonOf, uriOfPath } from '../node/nodeFiles';
 import { CommandProblem } from './problem';
+import { shown } from './report/text';
 
 /** The documents that the paths of a command name, and the folders that links may not leave. */
 export interface FoundDocuments {
@@ -47,10 +48,13 @@ function isFolder(argument: string, path: string): boolean {
 function below(argument: string, path: string): string[] {
   try {
     readdirSync(path);
-    return documentsBelow(path);
   } catch (error) {
     throw new CommandProblem(`Cannot read ${argument}: ${reasonOf(error)}`);
   }
+  // What cannot be looked into must not pass for clean.
+  return documentsBelow(path, (folder, error) => {
+    throw new CommandProblem(`Cannot read ${shown(folder)}: ${reasonOf(error)}`);
+  });
 }
 
 /**

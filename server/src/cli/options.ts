@@ -1,5 +1,6 @@
 import { type ParseArgsConfig, parseArgs } from 'node:util';
 import { isDay } from '../core/model/readValues';
+import { listed } from '../core/rules/support/phrases';
 import { CommandProblem } from './problem';
 
 export interface Parsed {
@@ -17,9 +18,17 @@ export function readOptions(
     const { values, positionals } = parseArgs({ args: [...args], options, allowPositionals: true, strict: true });
     return { values: values as Parsed['values'], positionals };
   } catch (error) {
-    const message = error instanceof Error ? error.message.split('. ')[0] : String(error);
-    throw new CommandProblem(`${message}; see witnessmark ${command} --help`);
+    throw new CommandProblem(`${refusal(error)}; see witnessmark ${command} --help`);
   }
+}
+
+/** What the reader of arguments refused, in our words where it is one of the usual slips. */
+function refusal(error: unknown): string {
+  const message = error instanceof Error ? (error.message.split('. ')[0] ?? '') : String(error);
+  const option = /(--[a-z-]+)/.exec(message)?.[1];
+  if (/argument missing|is ambiguous/.test(message)) return `${option} needs a value`;
+  if (/does not take an argument/.test(message)) return `${option} takes no value`;
+  return message;
 }
 
 /** The value of an option that must be one of a few words. */
@@ -31,7 +40,7 @@ export function oneOf<const Word extends string>(
 ): Word {
   if (value === undefined) return otherwise;
   const word = words.find((one) => one === value);
-  if (word === undefined) throw new CommandProblem(`--${name} takes ${words.join(', ')}, not "${value}"`);
+  if (word === undefined) throw new CommandProblem(`--${name} takes ${listed(words, 'or')}, not "${value}"`);
   return word;
 }
 

@@ -10,7 +10,7 @@ export interface Terminal {
 export const processTerminal: Terminal = {
   out: (text) => void process.stdout.write(text),
   err: (text) => void process.stderr.write(text),
-  colours: process.stdout.isTTY === true && process.env.NO_COLOR === undefined,
+  colours: process.stdout.isTTY === true && (process.env.NO_COLOR ?? '') === '',
 };
 
 export type Tone = 'error' | 'warning' | 'info' | 'strong' | 'quiet';

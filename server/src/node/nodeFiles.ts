@@ -66,8 +66,14 @@ export function reasonOf(error: unknown): string {
   return (code === undefined ? undefined : REASONS[code]) ?? (error instanceof Error ? error.message : String(error));
 }
 
-/** All documents below a folder, sorted; hidden folders, installed packages and links are passed over. */
-export function documentsBelow(folder: string): string[] {
+/**
+ * All documents below a folder, sorted; hidden folders, installed packages and links are passed over. A folder below it
+ * that may not be opened is handed to `unreadable`.
+ */
+export function documentsBelow(
+  folder: string,
+  unreadable: (path: string, error: unknown) => void = () => {},
+): string[] {
   const found: string[] = [];
   const visit = (current: string): void => {
     for (const entry of readdirSync(current, { withFileTypes: true }).sort((a, b) => (a.name < b.name ? -1 : 1))) {
@@ -80,8 +86,8 @@ export function documentsBelow(folder: string): string[] {
   const visitSafely = (path: string): void => {
     try {
       visit(path);
-    } catch {
-      // A folder that may not be opened holds nothing that could be checked.
+    } catch (error) {
+      unreadable(path, error);
     }
   };
   visit(folder);

@@ -20,7 +20,8 @@ const FIXES = {
 /** Runs \`witnessmark explain\`. */
 export function explain(terminal: Terminal, args: readonly string[]): number {
   const { positionals } = readOptions('explain', args, {});
-  const [id] = positionals;
+  const [id, extra] = positionals;
+  if (extra !== undefined) throw new CommandProblem('Name one rule; witnessmark explain lists them all');
   if (id === undefined) {
     terminal.out(`${listing(terminal)}\n`);
     return 0;

@@ -20,7 +20,7 @@ export const SHEET_HELP = `witnessmark sheet FILE [options]
 
 Prints the step sheet of a procedure for one build.
 
-  --build BUILD            variant and options of the finished unit, for example v4-28r,wheel-44;
+  --build BUILD            variant and options of the finished unit, for example v4-28r,cover-44;
                            arrives=OPTION says how the unit comes in. Without it, the builds are listed
   --paper a4|letter        paper (as the settings say, else a4)
   --language en            language of the sheet (as the settings say, else en)

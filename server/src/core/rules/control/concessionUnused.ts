@@ -6,6 +6,7 @@ import { defineRule } from '../defineRule';
 import { inHead } from '../examples';
 import type { Finding } from '../finding';
 import type { FixDraft, Surroundings } from '../ruleContext';
+import { newlineOf } from '../support/newline';
 import { listed } from '../support/phrases';
 import { removeFromKey } from '../support/removeEdit';
 import { isStepUnsettled } from '../support/unsettled';
@@ -104,7 +105,7 @@ function nameAbout({ node, about }: Concession, ids: readonly string[]): FixDraf
   if (map === undefined || after === undefined || about !== undefined) return [];
   const lineStart = after.item.text.lastIndexOf('\n', (map.pairs[0]?.key.from ?? 0) - 1) + 1;
   const indent = ' '.repeat((map.pairs[0]?.key.from ?? 0) - lineStart);
-  const joint = map.flow ? ', ' : `${after.item.text.includes('\r\n') ? '\r\n' : '\n'}${indent}`;
+  const joint = map.flow ? ', ' : `${newlineOf(after.item.text)}${indent}`;
   const range = { item: after.item, from: after.to, to: after.to };
   return [
     {

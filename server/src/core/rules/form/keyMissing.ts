@@ -9,6 +9,7 @@ import { EXAMPLE_KIT, EXAMPLE_PATHS } from '../exampleDocuments';
 import { wholeDocument } from '../examples';
 import type { FixDraft, RuleContext } from '../ruleContext';
 import { isOfOtherKind } from '../support/documentKinds';
+import { newlineOf } from '../support/newline';
 import { ownerText } from '../support/owners';
 import { didYouMean, listed } from '../support/phrases';
 import { isEcho, isRootTorn } from '../support/tornText';
@@ -56,7 +57,7 @@ export const keyMissing = defineRule({
         const keys = group.map((one) => one.key);
         ctx.report(first.range, 'missing', [ownerText(unit, first.owner), keys], {
           about: keys,
-          fixes: () => group.flatMap(versionFix),
+          fixes: () => group.flatMap((one) => versionFix(one, newlineOf(ctx.document.text))),
         });
       }
     },
@@ -112,10 +113,10 @@ function groupsOf(unit: Unit): Missing[][] {
 }
 
 /** Only the version has a value that is certain. */
-function versionFix({ key, range }: Missing): FixDraft[] {
+function versionFix({ key, range }: Missing, newline: string): FixDraft[] {
   if (key !== 'witnessmark') return [];
   const start = { item: range.item, from: range.from, to: range.from };
-  return [{ title: 'Write witnessmark: 1', edits: [{ range: start, text: 'witnessmark: 1\n' }] }];
+  return [{ title: 'Write witnessmark: 1', edits: [{ range: start, text: `witnessmark: 1${newline}` }] }];
 }
 
 function capital(text: string): string {

@@ -9,7 +9,8 @@ import { inStep } from '../examples';
 import type { FixDraft, RuleContext } from '../ruleContext';
 import { familyTorques } from '../support/familyTorques';
 import { fastenersNamed } from '../support/fastenersNamed';
-import { addKey, newlineOf } from '../support/mapKey';
+import { addKey } from '../support/mapKey';
+import { newlineOf } from '../support/newline';
 import { quantitiesIn } from '../support/proseQuantities';
 import { sentenceAt } from '../support/sentenceAt';
 

@@ -2,6 +2,7 @@ import type { Instruction } from '../../model/generated/types';
 import type { ItemRange, MapNode, Node, ScalarNode } from '../../syntax/node';
 import type { FixEdit } from '../ruleContext';
 import { appendTo } from './listEdit';
+import { newlineOf } from './newline';
 
 /** Keys of an instruction behind which its tools and consumables stand. */
 const BEFORE_TOOLS = new Set([
@@ -68,8 +69,4 @@ function startKey(node: MapNode, verb: string, text: string): FixEdit | undefine
 function endOf(range: ItemRange, further: number): ItemRange {
   const at = range.to + further;
   return { item: range.item, from: at, to: at };
-}
-
-function newlineOf(text: string): string {
-  return text.includes('\r\n') ? '\r\n' : '\n';
 }

@@ -1,6 +1,7 @@
 import type { MapNode, Pair, ScalarNode } from '../../syntax/node';
 import type { ItemEdit } from '../../syntax/quoteValue';
 import { quoted } from '../../syntax/quoteValue';
+import { newlineOf } from './newline';
 
 /** The edit that adds a key behind another one of a map; undefined where the map has no pair to stand behind. */
 export function addKey(map: MapNode, behind: Pair | undefined, key: string, value: string): ItemEdit | undefined {
@@ -30,10 +31,6 @@ export function addKeys(
 
 function written(keys: readonly (readonly [key: string, value: string])[], before: string): string {
   return keys.map(([key, value]) => `${before}${key}: ${value}`).join('');
-}
-
-export function newlineOf(text: string): string {
-  return text.includes('\r\n') ? '\r\n' : '\n';
 }
 
 /** The edit that writes another text in place of a whole scalar, in quotes where it needs them. */
