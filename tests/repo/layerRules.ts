@@ -4,7 +4,17 @@ import type { IFlattenedRuleSet, IRegularForbiddenRuleType } from 'dependency-cr
 type ForbiddenRule = IRegularForbiddenRuleType;
 
 /** The core's folders from the lowest to the highest; a folder imports itself and those before it. */
-export const coreLayers = ['text', 'quantity', 'syntax', 'builds', 'model', 'analysis', 'walk', 'rules', 'ide'] as const;
+export const coreLayers = [
+  'text',
+  'quantity',
+  'syntax',
+  'builds',
+  'model',
+  'analysis',
+  'walk',
+  'rules',
+  'ide',
+] as const;
 
 /** The sheet stands beside rules and interactive features, on the analysis: it meets neither of them. */
 export const coreFolders: readonly string[] = [...coreLayers, 'sheet'];
