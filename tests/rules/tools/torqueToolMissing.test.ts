@@ -47,3 +47,9 @@ test('a text that cannot be read has the one finding that says so', async () => 
   const { findings } = await checkExample(inStep('- tighten: cap-nut\n  torque: "9 N·m\n  with: socket-8'));
   expect(findings.map((finding) => finding.rule)).toEqual(['not-yaml']);
 });
+
+test('a torque that cannot be read is not repeated', async () => {
+  expect(
+    (await reported(inStep('- tighten: cap-nut\n  torque: 5 ±\n  with: socket-8'), 'torque-tool-missing'))[0],
+  ).toContain('is tightened to a torque, but');
+});

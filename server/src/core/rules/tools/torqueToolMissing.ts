@@ -33,15 +33,25 @@ export const torqueToolMissing = defineRule({
       for (const { ref, name, where, torques } of tightenings(procedure, view)) {
         const [torque] = torques;
         if (torque === undefined || isHalfTyped(procedure, instruction)) continue;
-        ctx.report(ref.range, 'missing', [name, torques.length > 1 ? 'a torque' : torque.text.trim()], {
-          about: [ref.id],
-          ...(where.equals(view.where) ? {} : { where: { set: where, space: procedure.space } }),
-          fixes: () => useFixes(procedure, instruction, 'tool', fittingTools(procedure, torques)),
-        });
+        ctx.report(
+          ref.range,
+          'missing',
+          [name, torques.length > 1 || isUnread(torque) ? 'a torque' : torque.text.trim()],
+          {
+            about: [ref.id],
+            ...(where.equals(view.where) ? {} : { where: { set: where, space: procedure.space } }),
+            fixes: () => useFixes(procedure, instruction, 'tool', fittingTools(procedure, torques)),
+          },
+        );
       }
     },
   },
 });
+
+/** A value that is half typed is not worth repeating. */
+function isUnread({ reading }: QuantityValue): boolean {
+  return reading.quantity === undefined;
+}
 
 function isTorqueTool(tool: Tool): boolean {
   return tool.kind?.value === 'torque-wrench' || tool.kind?.value === 'torque-screwdriver';
