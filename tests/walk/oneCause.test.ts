@@ -38,6 +38,8 @@ test('a missing removal is told once, where it first shows', async () => {
 test('a half-typed removal keeps what follows silent', async () => {
   expect(await walked('- remove: covr-screw\n- remove: cover')).toEqual([]);
   expect(await walked('- remove:\n- remove: cover')).toEqual([]);
+  expect(await walked('- remove:cover-screw\n- remove: cover')).toEqual([]);
+  expect(await walked('- remove: cover-screw\n  when: k1-x\n- remove: cover')).toEqual([]);
 });
 
 test('a failure names the builds for which it holds', async () => {

@@ -1,4 +1,6 @@
-import type { ProcedureView } from '../analysis/procedureView';
+import type { ProcedureView, StepView } from '../analysis/procedureView';
+import type { Unit } from '../model/facts';
+import { VERBS } from '../model/generated/shapes';
 import type { Instruction } from '../model/generated/types';
 import { unitOf } from '../model/readUnit';
 import { atTheEnd } from './atTheEnd';
@@ -34,14 +36,14 @@ function walk(unit: UnitModel): Trace {
   startOf(walker);
   const torn = new Set(unit.procedure.document.problems.map((problem) => problem.range.item));
   let index = 0;
-  for (const { step, instructions } of unit.procedure.steps) {
-    if (torn.has(step.node.item)) walker.skipped(++index);
-    for (const { instruction, where, nested } of instructions) {
+  for (const view of unit.procedure.steps) {
+    if (torn.has(view.step.node.item) || !isStepResolved(view, unit)) walker.skipped(++index);
+    for (const { instruction, where, nested } of view.instructions) {
       index++;
       // What is done only when something was not as it should be is another way through the work, not this one.
-      if (nested || where.isEmpty) continue;
+      if (nested) continue;
       carryOut(walker, { instruction, where, at: placeOf(instruction), index });
-      if (!isResolved(instruction, unit)) walker.skipped(index);
+      if (where.isEmpty || !isResolved(instruction, unit)) walker.skipped(index);
     }
   }
   if (isWhole(unit)) atTheEnd(walker);
@@ -51,8 +53,32 @@ function walk(unit: UnitModel): Trace {
 /** Whether everything about an instruction is typed and everything that it names exists. */
 function isResolved(instruction: Instruction, unit: UnitModel): boolean {
   const read = unitOf(instruction.node);
-  if (read === undefined || read.problems.length > 0) return false;
-  return read.facts.refs.every(({ ref }) => ref.kind !== 'part' || unit.part(ref.id) !== undefined);
+  if (read === undefined || read.problems.length > 0 || isGluedVerb(instruction)) return false;
+  return (
+    areConditionsKnown(read, unit) &&
+    read.facts.refs.every(({ ref }) => ref.kind !== 'part' || unit.part(ref.id) !== undefined)
+  );
+}
+
+function isStepResolved({ step, phase }: StepView, unit: UnitModel): boolean {
+  return [step, phase].every((one) => {
+    const read = unitOf(one.node);
+    return read !== undefined && read.problems.length === 0 && areConditionsKnown(read, unit);
+  });
+}
+
+/** A condition that names what does not exist is met nowhere, and says nothing about where it was meant to be met. */
+function areConditionsKnown(read: Unit, { space }: UnitModel): boolean {
+  return read.facts.conditions.every(({ condition }) =>
+    condition.names.every(({ expr }) => expr !== undefined && space.unknownNames(expr).length === 0),
+  );
+}
+
+const GLUED = new RegExp(`^\\s*(?:${VERBS.join('|')})(?::|\\s*$)`);
+
+/** `remove:cover` and a verb without anything behind it read as a sentence, and were meant as an instruction. */
+function isGluedVerb(instruction: Instruction): boolean {
+  return instruction.verb === 'say' && instruction.node.kind === 'scalar' && GLUED.test(instruction.node.text);
 }
 
 function placeOf(instruction: Instruction): Act['at'] {
