@@ -1,14 +1,13 @@
-import type { ProcedureView, StepView } from '../analysis/procedureView';
-import type { Unit } from '../model/facts';
-import { VERBS } from '../model/generated/shapes';
-import type { Instruction } from '../model/generated/types';
-import { unitOf } from '../model/readUnit';
+import type { FamilyView } from '../analysis/familyView';
+import type { ProcedureView } from '../analysis/procedureView';
+import type { ItemRange } from '../syntax/node';
 import { atTheEnd } from './atTheEnd';
 import { carryOut } from './carryOut';
-import type { Failure } from './failure';
+import type { Failure, Happening } from './failure';
 import { startOf } from './start';
 import { UnitModel } from './unitModel';
-import { type Act, Walker } from './walker';
+import { Walker } from './walker';
+import { isSamePlan, type PlanEntry, planOf, type WalkPlan } from './walkPlan';
 import type { WalkState } from './walkState';
 
 /** What the walk of a procedure gives: everything that fails, in the order in which it shows, and the unit at the end. */
@@ -17,77 +16,71 @@ export interface Trace {
   readonly end: WalkState;
 }
 
+interface Walked {
+  readonly plan: WalkPlan;
+  readonly trace: Trace;
+}
+
 const remembered = new WeakMap<ProcedureView, { trace: Trace | undefined }>();
+/** The last walks of a family's procedures: few are worked on at a time. */
+const recent = new WeakMap<FamilyView, readonly Walked[]>();
+const MOST = 6;
 
 /**
  * Walks a procedure step by step for every build and outcome at once. Undefined where the family cannot be read. It
- * knows no rules: it says what fails and why, and goes on as if it had been right.
+ * knows no rules: it says what fails and why, and goes on as if it had been right. What does not change the walk, such
+ * as a title that is typed, does not walk it again.
  */
 export function walkOf(procedure: ProcedureView): Trace | undefined {
   const known = remembered.get(procedure);
   if (known !== undefined) return known.trace;
-  const trace = procedure.family === undefined ? undefined : walk(new UnitModel(procedure, procedure.family));
+  const trace = procedure.family === undefined ? undefined : traceOf(new UnitModel(procedure, procedure.family));
   remembered.set(procedure, { trace });
   return trace;
 }
 
-function walk(unit: UnitModel): Trace {
+function traceOf(unit: UnitModel): Trace {
+  const plan = planOf(unit);
+  const last = recent.get(unit.family) ?? [];
+  const same = last.find((one) => isSamePlan(one.plan, plan));
+  const trace = same === undefined ? walk(plan) : placedAnew(same, plan);
+  recent.set(unit.family, [{ plan, trace }, ...last.filter((one) => one !== same)].slice(0, MOST));
+  return trace;
+}
+
+function walk({ unit, entries, whole }: WalkPlan): Trace {
   const walker = new Walker(unit);
   startOf(walker);
-  const torn = new Set(unit.procedure.document.problems.map((problem) => problem.range.item));
-  let index = 0;
-  for (const view of unit.procedure.steps) {
-    if (torn.has(view.step.node.item) || !isStepResolved(view, unit)) walker.skipped(++index);
-    for (const { instruction, where, nested } of view.instructions) {
-      index++;
-      // What is done only when something was not as it should be is another way through the work, not this one.
-      if (nested) continue;
-      carryOut(walker, { instruction, where, at: placeOf(instruction), index });
-      if (where.isEmpty || !isResolved(instruction, unit)) walker.skipped(index);
-    }
+  for (const [index, entry] of entries.entries()) {
+    if (entry.is === 'act') carryOut(walker, { ...entry, index });
+    if (entry.is === 'gap' || !entry.resolved) walker.skipped(index);
   }
-  if (isWhole(unit)) atTheEnd(walker);
+  if (whole) atTheEnd(walker);
   return { failures: walker.failures, end: walker.state };
 }
 
-/** Whether everything about an instruction is typed and everything that it names exists. */
-function isResolved(instruction: Instruction, unit: UnitModel): boolean {
-  const read = unitOf(instruction.node);
-  if (read === undefined || read.problems.length > 0 || isGluedVerb(instruction)) return false;
-  return (
-    areConditionsKnown(read, unit) &&
-    read.facts.refs.every(({ ref }) => ref.kind !== 'part' || unit.part(ref.id) !== undefined)
+/** The same failures where the instructions now stand. */
+function placedAnew(same: Walked, plan: WalkPlan): Trace {
+  const indexOf = new Map(
+    same.plan.entries.flatMap((entry, i) => (entry.is === 'act' ? [[entry.at, i] as const] : [])),
   );
-}
-
-function isStepResolved({ step, phase }: StepView, unit: UnitModel): boolean {
-  return [step, phase].every((one) => {
-    const read = unitOf(one.node);
-    return read !== undefined && read.problems.length === 0 && areConditionsKnown(read, unit);
+  const placeAt = (index: number | undefined): ItemRange | undefined => placeIn(plan.entries, index);
+  const failures = same.trace.failures.map((failure): Failure => {
+    const at = failure.at === undefined ? undefined : (placeAt(indexOf.get(failure.at)) ?? failure.at);
+    return {
+      ...failure,
+      at,
+      because: failure.because && happenedAnew(failure.because, placeAt(failure.because.index)),
+    };
   });
+  return { failures, end: same.trace.end };
 }
 
-/** A condition that names what does not exist is met nowhere, and says nothing about where it was meant to be met. */
-function areConditionsKnown(read: Unit, { space }: UnitModel): boolean {
-  return read.facts.conditions.every(({ condition }) =>
-    condition.names.every(({ expr }) => expr !== undefined && space.unknownNames(expr).length === 0),
-  );
+function happenedAnew(happening: Happening, at: ItemRange | undefined): Happening {
+  return at === undefined ? happening : { ...happening, at };
 }
 
-const GLUED = new RegExp(`^\\s*(?:${VERBS.join('|')})(?::|\\s*$)`);
-
-/** `remove:cover` and a verb without anything behind it read as a sentence, and were meant as an instruction. */
-function isGluedVerb(instruction: Instruction): boolean {
-  return instruction.verb === 'say' && instruction.node.kind === 'scalar' && GLUED.test(instruction.node.text);
-}
-
-function placeOf(instruction: Instruction): Act['at'] {
-  return instruction.verbKey ?? instruction.node;
-}
-
-/** While an instruction is half typed, nobody can say what is missing at the end. */
-function isWhole({ procedure }: UnitModel): boolean {
-  if (procedure.document.problems.length > 0) return false;
-  for (const unit of procedure.units()) if (unit.problems.length > 0) return false;
-  return procedure.steps.length > 0;
+function placeIn(entries: readonly PlanEntry[], index: number | undefined): ItemRange | undefined {
+  const entry = index === undefined ? undefined : entries[index];
+  return entry?.is === 'act' ? entry.at : undefined;
 }
