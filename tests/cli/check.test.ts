@@ -99,7 +99,8 @@ test('a folder named like a document, and a file nobody may read, do not crash',
   writeFileSync(join(folder, 'empty.procedure.yaml'), '');
   chmodSync(join(folder, 'empty.procedure.yaml'), 0o000);
   const { code } = await ran('check', folder);
-  expect([1, 2]).toContain(code);
+  // Nothing is closed to the superuser, who gets the findings; anybody else is told that a file could not be read.
+  expect(code).toBe(process.getuid?.() === 0 ? 1 : 2);
 });
 
 test('explain says what, why, wrong and right', async () => {

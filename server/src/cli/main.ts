@@ -1,4 +1,4 @@
-import { nearest } from '../core/model/near';
+import { nearest } from '../core/text/near';
 import { CHECK_HELP, check } from './commands/check';
 import { EXPLAIN_HELP, explain } from './commands/explain';
 import { SERVE_HELP, serve } from './commands/serve';

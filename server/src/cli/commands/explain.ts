@@ -1,6 +1,6 @@
-import { nearest } from '../../core/model/near';
 import type { Rule } from '../../core/rules/defineRule';
 import { RULES, ruleById } from '../../core/rules/registry';
+import { nearest } from '../../core/text/near';
 import { readOptions } from '../options';
 import { CommandProblem } from '../problem';
 import { plainText } from '../report/plainText';

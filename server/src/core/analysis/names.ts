@@ -1,8 +1,8 @@
-import { nearest } from '../model/near';
 import type { RefKind } from '../model/shape';
 import type { Mention, PathRef } from '../model/values';
 import type { Item } from '../syntax/node';
 import type { SyntaxDocument } from '../syntax/readDocument';
+import { nearest } from '../text/near';
 import { declarationsIn, type NamedThing } from './declarations';
 import { documentValue } from './documentUnit';
 import { followPath } from './links';

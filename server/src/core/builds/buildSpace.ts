@@ -1,10 +1,11 @@
+import { nearest } from '../text/near';
 import { type BuildFacts, type BuildFactsProblem, type OutcomeFact, type SoundFacts, soundFacts } from './buildFacts';
 import { BuildSet, type BuildSetOwner } from './buildSet';
 import { type Aspect, BuildVariables } from './buildVariables';
 import { type ConditionAtom, type ConditionExpr, conditionAtoms, conditionAtomText } from './condition';
 import { ALWAYS, DecisionDiagram, type DiagramNode, NEVER } from './decisionDiagram';
 import { existingBuilds } from './existence';
-import { nearNames, nearValues } from './nearNames';
+import { nearValues } from './nearValues';
 
 /** The unit that an option id in a condition speaks of. */
 export type UnitState = 'finished' | 'received';
@@ -156,10 +157,9 @@ export class BuildSpace implements BuildSetOwner {
   private unknownName(atom: ConditionAtom): UnknownName {
     const { knownVariants, options, outcomes } = this.facts;
     const text = conditionAtomText(atom);
-    if (atom.kind === 'is')
-      return { atom, text, near: nearNames(atom.id, [...knownVariants.keys(), ...options.keys()]) };
+    if (atom.kind === 'is') return { atom, text, near: nearest(atom.id, [...knownVariants.keys(), ...options.keys()]) };
     if (atom.kind === 'arrives') {
-      return { atom, text, near: nearNames(atom.id, options.keys()).map((id) => `arrives=${id}`) };
+      return { atom, text, near: nearest(atom.id, options.keys()).map((id) => `arrives=${id}`) };
     }
     const values = new Map([...outcomes.values()].map((known) => [known.id, known.values]));
     return { atom, text, near: nearValues(atom.name, atom.value, values) };

@@ -1,9 +1,9 @@
+import { nearest } from '../text/near';
 import type { BuildSet } from './buildSet';
 import type { BuildSpace } from './buildSpace';
 import { conditionAtomText, parseConditionText } from './condition';
 import { type DiagramNode, NEVER } from './decisionDiagram';
 import { type Build, makeBuild } from './listBuilds';
-import { nearNames } from './nearNames';
 import { checkPickedNames, type PickedNames, type PickProblem } from './pickProblems';
 import { type Literal, whyImpossible } from './whyImpossible';
 
@@ -70,7 +70,7 @@ function unknownId(space: BuildSpace, name: string): PickProblem {
   const { knownVariants, options } = space.facts;
   const [prefix, id] = name.startsWith(ARRIVES) ? [ARRIVES, name.slice(ARRIVES.length)] : ['', name];
   const known = prefix === '' ? [...knownVariants.keys(), ...options.keys()] : options.keys();
-  const near = nearNames(id, known).map((other) => `${prefix}${other}`);
+  const near = nearest(id, known).map((other) => `${prefix}${other}`);
   const hint = near.length === 0 ? '' : `; near: ${near.join(', ')}`;
   return { kind: 'unknown-id', name, near, text: `No variant or option is called ${name}${hint}` };
 }

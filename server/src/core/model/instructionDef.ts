@@ -1,6 +1,6 @@
 import type { MapNode, Node, Pair } from '../syntax/node';
+import { nearest } from '../text/near';
 import { VERBS } from './generated/shapes';
-import { nearest } from './near';
 
 const verbs: ReadonlySet<string> = new Set(VERBS);
 

@@ -1,6 +1,6 @@
 import type { MapNode, Node } from '../syntax/node';
+import { nearest } from '../text/near';
 import { isVerb } from './instructionDef';
-import { nearest } from './near';
 import { itemShape, keyShape } from './plainValue';
 import { isDay } from './readValues';
 import type { Shape, UnitShape } from './shape';

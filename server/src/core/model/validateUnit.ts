@@ -1,7 +1,7 @@
 import type { ItemRange, MapNode, Node } from '../syntax/node';
+import { nearest } from '../text/near';
 import { VALIDATORS } from './generated/validatorTable';
 import { verbPairOf } from './instructionDef';
-import { nearest } from './near';
 import { plainOf } from './plainValue';
 import { nodeAt } from './pointer';
 import type { Shape, UnitShape } from './shape';

@@ -1,5 +1,5 @@
 import type { Node, ScalarNode } from '../syntax/node';
-import { nearest } from './near';
+import { nearest } from '../text/near';
 import type { ScalarShape, Shape } from './shape';
 import type { ShapeProblem } from './shapeProblem';
 

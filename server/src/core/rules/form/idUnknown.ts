@@ -1,11 +1,11 @@
 import { Names } from '../../analysis/names';
 import type { BuildSpace, ConditionExpr } from '../../builds';
-import { nearest } from '../../model/near';
 import { mentionsIn } from '../../model/readValues';
 import type { RefKind } from '../../model/shape';
 import type { Mention, Ref } from '../../model/values';
 import type { ItemRange, ScalarNode } from '../../syntax/node';
 import { sourceRange } from '../../syntax/scalarSource';
+import { nearest } from '../../text/near';
 import { defineRule } from '../defineRule';
 import { inStep } from '../examples';
 import type { RuleContext } from '../ruleContext';

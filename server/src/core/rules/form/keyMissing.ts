@@ -1,9 +1,9 @@
 import type { Unit } from '../../model/facts';
 import { VERBS } from '../../model/generated/shapes';
 import { isVerb } from '../../model/instructionDef';
-import { nearest } from '../../model/near';
 import type { ShapeProblem } from '../../model/shapeProblem';
 import type { ItemRange, ScalarNode } from '../../syntax/node';
+import { nearest } from '../../text/near';
 import { defineRule } from '../defineRule';
 import { EXAMPLE_KIT, EXAMPLE_PATHS } from '../exampleDocuments';
 import { wholeDocument } from '../examples';
