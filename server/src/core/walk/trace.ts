@@ -1,0 +1,41 @@
+import type { StepView } from '../analysis/procedureView';
+import type { BuildSet } from '../builds';
+import type { Instruction } from '../model/generated/types';
+import type { ItemRange } from '../syntax/node';
+import type { Failure } from './failure';
+import type { Lane } from './lane';
+
+/** Two ways that the work can go, which are both walked: an optional step, or what is done when a result is not right. */
+export interface Fork {
+  /** Its place among the forks of the procedure, as the build space numbers them. */
+  readonly index: number;
+  /** In words, to stand behind "when": on the side way, and on the plain way. */
+  readonly taken: string;
+  readonly notTaken: string;
+}
+
+/** One instruction in its turn. */
+export interface Moment {
+  readonly step: StepView;
+  readonly instruction: Instruction;
+  /** The builds and ways on which it is carried out. */
+  readonly where: BuildSet;
+  readonly at: ItemRange;
+  /** It is walked for the second time, because a later instruction goes back before it. */
+  readonly again: boolean;
+  /** The lanes that it changed, by part, as they are afterwards. */
+  readonly lanes: ReadonlyMap<string, Lane>;
+  /** The limits, readings, checks and balance groups that it made. */
+  readonly made: readonly string[];
+}
+
+/** What the walk of a procedure gives. */
+export interface Trace {
+  /** Everything that fails, in the order in which it shows. */
+  readonly failures: readonly Failure[];
+  readonly forks: readonly Fork[];
+  /** The lanes of the parts as the work begins, and as it ends. */
+  readonly start: ReadonlyMap<string, Lane>;
+  readonly end: ReadonlyMap<string, Lane>;
+  readonly moments: readonly Moment[];
+}
