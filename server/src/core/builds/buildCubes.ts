@@ -10,7 +10,9 @@ export type BuildTerm =
   /** `finished`: the option is, or is not, in the finished unit; `arrival`: in the unit as received. */
   | { readonly kind: 'finished' | 'arrival'; readonly id: string; readonly present: boolean }
   /** The bench found one of these values. */
-  | { readonly kind: 'outcome'; readonly id: string; readonly values: readonly string[] };
+  | { readonly kind: 'outcome'; readonly id: string; readonly values: readonly string[] }
+  /** The work takes the side way at the fork of this number, or does not. */
+  | { readonly kind: 'fork'; readonly id: string; readonly present: boolean };
 
 /** Terms that hold together: variants first, then options, arrivals and outcomes, each in the family's order. */
 export type BuildCube = readonly BuildTerm[];
@@ -66,7 +68,8 @@ function relevantChoices(set: BuildSet, space: BuildSpace): Choice[] {
       if (aspect.kind === 'outcome') names.add(aspect.id);
     }
   }
-  return allAspects(space)
+  const forks = [...aspects.values()].filter((aspect) => aspect.kind === 'fork');
+  return [...allAspects(space), ...forks.sort((a, b) => Number(a.id) - Number(b.id))]
     .filter((aspect) => aspects.has(aspectKey(aspect)))
     .map((aspect) => choiceOf(aspect, space));
 }
@@ -94,8 +97,7 @@ function choiceOf(aspect: Aspect, space: BuildSpace): Choice {
     const nodeOf = (value: string) => space.set({ kind: 'outcome', name: aspect.id, value }).key;
     return { aspect, values: values.map((value) => ({ id: value, node: nodeOf(value) })) };
   }
-  const nodes = space.variables.options.get(aspect.id);
-  const present = (aspect.kind === 'finished' ? nodes?.finished : nodes?.arrives) ?? NEVER;
+  const present = presentNode(aspect, space);
   return {
     aspect,
     values: [
@@ -103,6 +105,12 @@ function choiceOf(aspect: Aspect, space: BuildSpace): Choice {
       { id: 'present', node: present },
     ],
   };
+}
+
+function presentNode(aspect: Exclude<Aspect, { kind: 'variant' }>, space: BuildSpace): DiagramNode {
+  if (aspect.kind === 'fork') return space.fork(Number(aspect.id)).key;
+  const nodes = space.variables.options.get(aspect.id);
+  return (aspect.kind === 'finished' ? nodes?.finished : nodes?.arrives) ?? NEVER;
 }
 
 /**
@@ -142,7 +150,7 @@ function shortened(point: readonly Narrowed[], set: BuildSet, space: BuildSpace)
 function tellingOf({ choice, chosen }: Narrowed): number {
   const { kind } = choice.aspect;
   if (kind === 'variant') return 5;
-  if (kind === 'outcome') return 2;
+  if (kind === 'outcome' || kind === 'fork') return 2;
   if (chosen.has(ABSENT)) return kind === 'finished' ? 0 : 1;
   return kind === 'finished' ? 3 : 4;
 }

@@ -72,6 +72,11 @@ export class BuildSpace implements BuildSetOwner {
     return result;
   }
 
+  /** Where the work takes the side way at a fork; forks are numbered by who walks the work. */
+  fork(index: number): BuildSet {
+    return this.setOf(this.variables.fork(index));
+  }
+
   /** Where the bench can find something out at all: the `when` of an outcome; empty where there is no such outcome. */
   outcomeExists(name: string): BuildSet {
     return this.union([...this.valuesOf(name).values()].map((node) => this.setOf(node)));

@@ -5,7 +5,9 @@ import { optionOrder } from './optionOrder';
 /** One thing that builds and outcomes can differ in, as the levels of the diagram that decide it. */
 export type Aspect =
   | { readonly kind: 'variant' }
-  | { readonly kind: 'finished' | 'arrival' | 'outcome'; readonly id: string };
+  | { readonly kind: 'finished' | 'arrival' | 'outcome'; readonly id: string }
+  /** Which way the work goes at the fork of this number: the side way or the plain one. */
+  | { readonly kind: 'fork'; readonly id: string };
 
 /** An option in the finished unit and in the unit as received. */
 export interface OptionNodes {
@@ -29,6 +31,7 @@ export class BuildVariables {
   readonly variantLevels: readonly number[];
   private readonly outcomeStart: ReadonlyMap<string, number>;
   private readonly aspects: Aspect[] = [];
+  private readonly forkLevels: number[] = [];
 
   constructor(
     private readonly diagram: DecisionDiagram,
@@ -57,6 +60,14 @@ export class BuildVariables {
     const start = this.outcomeStart.get(outcome.id) ?? 0;
     const levels = Array.from({ length: outcome.values.length - 1 }, (_, index) => start + index);
     return chooseOne(this.diagram, levels, outcome.values.length);
+  }
+
+  /** The side way at a fork of the work. Forks come below everything else, and are made as they are asked for. */
+  fork(index: number): DiagramNode {
+    while (this.forkLevels.length <= index) {
+      this.forkLevels.push(this.aspects.push({ kind: 'fork', id: String(this.forkLevels.length) }) - 1);
+    }
+    return this.diagram.variable(this.forkLevels[index] ?? 0);
   }
 
   private takeLevels(count: number, aspect: Aspect): number[] {

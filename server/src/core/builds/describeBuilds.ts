@@ -5,22 +5,25 @@ import type { BuildSpace } from './buildSpace';
 const MOST_SHOWN = 3;
 const MOST_VARIANTS = 3;
 
+/** What the two ways of a fork are called, to stand behind "when". */
+export type ForkWords = (index: number) => { readonly taken: string; readonly notTaken: string } | undefined;
+
 /**
  * A set in words, to stand in a finding: '' where it is everything that exists, 'no build' where it is empty, else for
  * instance "V4-28R with the 44 mm machined compressor wheel, when the hand of the compressor nut is left". At most three
  * alternatives are written out, then "and N more".
  */
-export function describeBuilds(set: BuildSet, space: BuildSpace): string {
+export function describeBuilds(set: BuildSet, space: BuildSpace, forks: ForkWords = () => undefined): string {
   if (set.isEverything) return '';
   if (set.isEmpty) return 'no build';
   const { cubes, complete } = coverOf(set, space);
-  const shown = cubes.slice(0, MOST_SHOWN).map((cube) => cubeText(cube, space));
+  const shown = cubes.slice(0, MOST_SHOWN).map((cube) => cubeText(cube, space, forks));
   const more = cubes.length - shown.length;
   const tail = complete ? `and ${more} more` : 'and more';
   return more > 0 || !complete ? `${shown.join('; ')}; ${tail}` : shown.join('; or ');
 }
 
-function cubeText(cube: BuildCube, space: BuildSpace): string {
+function cubeText(cube: BuildCube, space: BuildSpace, forks: ForkWords): string {
   const head = [variantText(cube, space), optionText(cube, space, 'finished', true, 'with')].filter(
     (text) => text !== '',
   );
@@ -29,7 +32,7 @@ function cubeText(cube: BuildCube, space: BuildSpace): string {
     optionText(cube, space, 'finished', false, 'without'),
     optionText(cube, space, 'arrival', true, 'received with'),
     optionText(cube, space, 'arrival', false, 'received without'),
-    outcomeText(cube, space),
+    outcomeText(cube, space, forks),
   ];
   return parts.filter((text) => text !== '').join(', ');
 }
@@ -58,13 +61,20 @@ function optionText(
   return names.length === 0 ? '' : `${preposition} ${listed(names, present ? 'and' : 'or')}`;
 }
 
-function outcomeText(cube: BuildCube, space: BuildSpace): string {
+function outcomeText(cube: BuildCube, space: BuildSpace, forks: ForkWords): string {
   const found = cube.filter((term): term is Extract<BuildTerm, { kind: 'outcome' }> => term.kind === 'outcome');
   const clauses = found.map(({ id, values }) => {
     const name = nameOf(space.facts.outcomes.get(id) ?? { id, name: '' });
     return `the ${name} is ${listed(values, 'or')}`;
   });
-  return clauses.length === 0 ? '' : `when ${listed(clauses, 'and')}`;
+  const ways = cube.flatMap((term) => (term.kind === 'fork' ? wayText(term.id, term.present, forks) : []));
+  const all = [...clauses, ...ways];
+  return all.length === 0 ? '' : `when ${listed(all, 'and')}`;
+}
+
+function wayText(id: string, taken: boolean, forks: ForkWords): string[] {
+  const words = forks(Number(id));
+  return words === undefined ? [] : [taken ? words.taken : words.notTaken];
 }
 
 function nameOf({ id, name }: { id: string; name: string }): string {

@@ -13,7 +13,7 @@ export {
   RENEWED,
   RESERVED_WORDS,
 } from './condition';
-export { describeBuilds } from './describeBuilds';
+export { describeBuilds, type ForkWords } from './describeBuilds';
 export { type Build, buildsOf, countBuilds } from './listBuilds';
 export { type PickedBuild, pickBuild } from './pickBuild';
 export type { PickProblem } from './pickProblems';

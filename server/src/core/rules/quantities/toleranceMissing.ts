@@ -1,3 +1,4 @@
+import { lastPass } from '../../analysis/statedTorques';
 import type { Instruction } from '../../model/generated/types';
 import { type ByBuild, type QuantityValue, valuesOf } from '../../model/values';
 import { compareQuantities, hasTolerance } from '../../quantity';
@@ -6,7 +7,6 @@ import { inStep } from '../examples';
 import type { FixDraft, RuleContext } from '../ruleContext';
 import { writeScalar } from '../support/mapKey';
 import { quantityRange } from '../support/quantityRange';
-import { lastPass } from '../support/statedTorques';
 
 type Accepting = Instruction & { readonly accept?: ByBuild<QuantityValue> };
 

@@ -1,4 +1,12 @@
+import { anyHeldOf, heldValues, meetings, overlaps, whereUnless } from '../../analysis/heldValues';
 import type { InstructionView, ProcedureView } from '../../analysis/procedureView';
+import {
+  type StatedTorques,
+  type Tightened,
+  tightened,
+  torquesOfInstruction,
+  torquesOfPart,
+} from '../../analysis/statedTorques';
 import type { BuildSet } from '../../builds';
 import type { TightenInstruction } from '../../model/generated/types';
 import type { Prose, QuantityValue } from '../../model/values';
@@ -9,19 +17,11 @@ import { defineRule } from '../defineRule';
 import { inStep } from '../examples';
 import type { FixDraft, ReportDetails, RuleContext } from '../ruleContext';
 import { fastenersNamed } from '../support/fastenersNamed';
-import { anyHeldOf, heldValues, meetings, overlaps, whereUnless } from '../support/heldValues';
 import { writeScalar } from '../support/mapKey';
 import { listed } from '../support/phrases';
 import { quantitiesIn } from '../support/proseQuantities';
 import { quantityRange } from '../support/quantityRange';
 import { sentenceAt } from '../support/sentenceAt';
-import {
-  type StatedTorques,
-  type Tightened,
-  tightened,
-  torquesOfInstruction,
-  torquesOfPart,
-} from '../support/statedTorques';
 import { anglesDiffer, torqueDiffersFrom, torquesDiffer, unitsThatFit } from '../support/torqueComparison';
 
 const messages = {

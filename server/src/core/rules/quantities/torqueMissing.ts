@@ -1,10 +1,10 @@
+import { whereUnless } from '../../analysis/heldValues';
+import { tightened, torquesOfInstruction, torquesOfPart } from '../../analysis/statedTorques';
 import type { TightenInstruction } from '../../model/generated/types';
 import { defineRule } from '../defineRule';
 import { inStep, withFamily } from '../examples';
-import { whereUnless } from '../support/heldValues';
 import { bareTorquesIn, quantitiesIn } from '../support/proseQuantities';
 import { sentencesOf } from '../support/sentences';
-import { tightened, torquesOfInstruction, torquesOfPart } from '../support/statedTorques';
 import { isHalfTyped } from '../support/unsettled';
 
 const NO_TORQUE = 'parts:\n  cap-nut: { name: cap nut, kind: nut, sits-on: core, thread: M5×0.8, hand: right }';

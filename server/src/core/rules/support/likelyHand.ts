@@ -1,8 +1,8 @@
 import type { FamilyView } from '../../analysis/familyView';
+import { heldValues } from '../../analysis/heldValues';
 import type { BuildSet, BuildSpace } from '../../builds';
 import type { Part } from '../../model/generated/types';
 import { type Hand, handInDesignation } from './handOfThread';
-import { heldValues } from './heldValues';
 
 /** A hand that something else of the family states for the same thread. */
 export interface LikelyHand {

@@ -1,4 +1,6 @@
 import type { FamilyView } from '../../analysis/familyView';
+import { type HeldValue, heldValues, meetings, whereUnless } from '../../analysis/heldValues';
+import { presentBuilds } from '../../analysis/presentBuilds';
 import type { BuildSet, BuildSpace } from '../../builds';
 import type { ProseFact } from '../../model/facts';
 import type { Part } from '../../model/generated/types';
@@ -11,9 +13,7 @@ import type { FixDraft, RuleContext } from '../ruleContext';
 import { buildsSpokenOf, claimedFasteners } from '../support/claimedFasteners';
 import { type HandClaim, handClaims } from '../support/handClaims';
 import { type Hand, handInDesignation, otherHand } from '../support/handOfThread';
-import { type HeldValue, heldValues, meetings, whereUnless } from '../support/heldValues';
 import { writeScalar } from '../support/mapKey';
-import { presentBuilds } from '../support/presentBuilds';
 import { turningBy } from '../support/turnedParts';
 
 const messages = {

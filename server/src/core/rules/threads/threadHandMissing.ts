@@ -1,4 +1,6 @@
 import type { FamilyView } from '../../analysis/familyView';
+import { heldValues, whereUnless } from '../../analysis/heldValues';
+import { presentBuilds } from '../../analysis/presentBuilds';
 import type { ProcedureView, StepView } from '../../analysis/procedureView';
 import type { BuildSet } from '../../builds';
 import type { Part } from '../../model/generated/types';
@@ -9,10 +11,8 @@ import { inStep, withFamily } from '../examples';
 import type { FixDraft, RuleContext } from '../ruleContext';
 import { keysFor } from '../support/buildKeys';
 import { type Hand, otherHand } from '../support/handOfThread';
-import { heldValues, whereUnless } from '../support/heldValues';
 import { likelyHand } from '../support/likelyHand';
 import { addKeys } from '../support/mapKey';
-import { presentBuilds } from '../support/presentBuilds';
 import { turnedParts } from '../support/turnedParts';
 
 const ONE_VARIANT =

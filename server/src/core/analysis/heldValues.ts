@@ -1,5 +1,5 @@
-import { type BuildSet, type BuildSpace, valuesByBuild } from '../../builds';
-import type { ByBuild } from '../../model/values';
+import { type BuildSet, type BuildSpace, valuesByBuild } from '../builds';
+import type { ByBuild } from '../model/values';
 
 export interface HeldValue<Value> {
   readonly value: Value;

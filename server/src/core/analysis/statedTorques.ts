@@ -1,10 +1,10 @@
-import type { InstructionView, ProcedureView } from '../../analysis/procedureView';
-import type { BuildSet, BuildSpace } from '../../builds';
-import type { Part, TightenInstruction } from '../../model/generated/types';
-import type { QuantityValue, Ref } from '../../model/values';
-import type { SingleStatement } from '../../quantity';
+import type { BuildSet, BuildSpace } from '../builds';
+import type { Part, TightenInstruction } from '../model/generated/types';
+import type { QuantityValue, Ref } from '../model/values';
+import type { SingleStatement } from '../quantity';
 import { type HeldValue, heldValues } from './heldValues';
 import { presentBuilds } from './presentBuilds';
+import type { InstructionView, ProcedureView } from './procedureView';
 
 /** An angle that is turned after the torque, and the value that it is written in. */
 export interface StatedAngle {

@@ -1,5 +1,5 @@
-import type { FamilyView } from '../../analysis/familyView';
-import type { BuildSet, BuildSpace } from '../../builds';
+import type { BuildSet, BuildSpace } from '../builds';
+import type { FamilyView } from './familyView';
 
 const remembered = new WeakMap<BuildSpace, Map<string, BuildSet>>();
 
