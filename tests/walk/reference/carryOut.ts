@@ -1,0 +1,100 @@
+import { objectIds } from '../../../server/src/core/analysis/instructions';
+import type { Instruction } from '../../../server/src/core/model/generated/types';
+import { align, apply, clean, decide, heat, mark } from './preparing';
+import { balance, made, measure, needsReadings, wait } from './proving';
+import { install } from './puttingOn';
+import { loosen, remove } from './takingOff';
+import { touch } from './touching';
+import { seat, tighten } from './turning';
+import type { Unit } from './unit';
+
+/** Carries out one instruction, without what it holds for the case that a result is not right. */
+export function carryOut(unit: Unit, instruction: Instruction): void {
+  if (instruction.verb === 'apply') {
+    for (const { id } of instruction.to ?? []) if (unit.facts.isMet(id)) apply(unit, id, instruction);
+    return;
+  }
+  for (const id of objectIds(instruction)) if (unit.facts.isMet(id)) onPart(unit, id, instruction);
+  onResult(unit, instruction);
+}
+
+function onPart(unit: Unit, id: string, instruction: Instruction): void {
+  switch (instruction.verb) {
+    case 'loosen':
+      return loosen(unit, id);
+    case 'remove':
+      return remove(unit, id, 'count' in instruction ? instruction.count?.value : undefined);
+    case 'install':
+      return install(unit, id, { count: instruction.count?.value, trial: instruction.trial?.value === true });
+    case 'press':
+      return install(unit, id, { count: undefined, trial: false });
+    case 'seat':
+      return seat(unit, id);
+    case 'tighten':
+      return tighten(unit, id, instruction);
+    case 'clean':
+      return clean(unit, id, instruction);
+    case 'mark':
+      return mark(unit, id, instruction);
+    case 'align':
+      return align(
+        unit,
+        id,
+        (instruction.to ?? []).map((ref) => ref.id),
+      );
+    case 'heat':
+      return heat(unit, id, 'hot');
+    case 'cool':
+      return heat(unit, id, 'cold');
+    default:
+      return onPartElsewhere(unit, id, instruction);
+  }
+}
+
+function onPartElsewhere(unit: Unit, id: string, instruction: Instruction): void {
+  const state = unit.of(id);
+  switch (instruction.verb) {
+    case 'inspect':
+      unit.needsReach(id);
+      state.inspected = true;
+      if (instruction.ifNot !== undefined) decide(unit, id);
+      return;
+    case 'choose':
+      needsReadings(unit, id, instruction.size);
+      Object.assign(state, { chosen: true, fresh: true, clean: true });
+      return;
+    case 'adjust':
+      if (unit.facts.meant(unit.facts.part(id).lockedBy).length > 0) unit.open.add(id);
+      return touch(unit, id);
+    case 'receive':
+      state.away = false;
+      return;
+    case 'send':
+    case 'return':
+    case 'discard':
+      if (unit.isInUnit(id)) unit.fail('still-in-unit', id);
+      if (instruction.verb === 'send') state.away = true;
+      else if (instruction.verb === 'return') state.returned = true;
+      else Object.assign(state, { scrapped: true, fresh: true, decided: true });
+  }
+}
+
+function onResult(unit: Unit, instruction: Instruction): void {
+  switch (instruction.verb) {
+    case 'identify':
+      for (const id of objectIds(instruction)) unit.known.add(id);
+      return;
+    case 'measure':
+      return measure(unit, instruction);
+    case 'calculate':
+      needsReadings(unit, instruction.calculate?.id ?? '', instruction.from);
+      return made(unit, instruction.calculate?.id ?? '');
+    case 'check':
+      if (instruction.check?.is === 'ref') made(unit, instruction.check.ref.id);
+      return;
+    case 'balance':
+      return balance(unit, instruction);
+    case 'wait':
+      return wait(unit, instruction);
+  }
+}

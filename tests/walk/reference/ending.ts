@@ -1,0 +1,70 @@
+import { assemblyParts, type Unit } from './unit';
+
+/** What is wrong when the work is over. */
+export function atTheEnd(unit: Unit): void {
+  const ends = unit.facts.procedure.value.ends?.id ?? 'assembled';
+  for (const id of unit.facts.partIds) {
+    leftIn(unit, id);
+    leftOff(unit, id, ends);
+    leftLoose(unit, id);
+    alignmentMissing(unit, id);
+    fateOpen(unit, id);
+  }
+  for (const id of unit.open) unit.fail('adjustment-open', id);
+  if (ends === 'assembled') unproved(unit);
+}
+
+function leftIn(unit: Unit, id: string): void {
+  const isTemporary = unit.facts.part(id).temporary?.value === true;
+  if (!unit.isInPlace(id) || id === unit.facts.base) return;
+  const isStray = unit.isInUnit(id) && !unit.facts.belongsToFinished(id);
+  if (isTemporary || isStray || unit.of(id).trial) unit.fail('left-in', id);
+}
+
+function leftOff(unit: Unit, id: string, ends: string): void {
+  if (ends === 'parts' || id === unit.facts.base || unit.facts.part(id).temporary?.value === true) return;
+  const isWanted = ends === 'assembled' || assemblyParts(unit.facts, ends).includes(id);
+  if (!isWanted || !unit.facts.belongsToFinished(id)) return;
+  if (unit.of(id).pieces < unit.facts.piecesOf(id)) unit.fail('left-off', id);
+}
+
+function leftLoose(unit: Unit, id: string): void {
+  const { torque, angle, kind } = unit.facts.part(id);
+  if (!unit.isInPlace(id)) return;
+  const isTightened = unit.facts.value(torque) !== undefined || unit.facts.value(angle) !== undefined;
+  const isLoose = isTightened && !unit.isTorqued(id);
+  if (isLoose || (kind?.value === 'retaining-ring' && unit.of(id).released)) unit.fail('left-loose', id);
+}
+
+function alignmentMissing(unit: Unit, id: string): void {
+  const { misaligned, partners } = unit.of(id);
+  if (!misaligned || !unit.isInPlace(id) || !unit.facts.isUsedAgain(id)) return;
+  const partner = [...partners].find((one) => unit.facts.isUsedAgain(one));
+  if (partner !== undefined) unit.fail('alignment-missing', id, partner);
+}
+
+function fateOpen(unit: Unit, id: string): void {
+  const { scrapped, returned, away } = unit.of(id);
+  if (!unit.facts.comesWithUnit(id) || unit.facts.belongsToFinished(id) || unit.isInPlace(id)) return;
+  if (!scrapped && !returned && !away) unit.fail('fate-open', id);
+}
+
+function unproved(unit: Unit): void {
+  const { facts } = unit;
+  const { balanceGroups = [], checks = [], limits = [] } = facts.family.value;
+  for (const { id, value } of balanceGroups) {
+    const isNew = facts.meant(value.members).some((member) => {
+      const state = unit.of(member);
+      return state.fitted && unit.isInPlace(member) && (state.fresh || facts.isToldAsRenewed(member));
+    });
+    if (isNew && !unit.result(id.id).valid) unit.fail('balance-missing', id.id);
+  }
+  for (const { id, value } of checks) {
+    const { valid, touched } = unit.result(id.id);
+    if (facts.holds(value) && touched && !valid) unit.fail('check-missing', id.id);
+  }
+  for (const { id, value } of limits) {
+    const { done, valid } = unit.result(id.id);
+    if (facts.holds(value) && done && !valid) unit.fail('result-void', id.id);
+  }
+}
