@@ -1,61 +1,79 @@
 import { conditionOf } from '../analysis/familyView';
+import type { BuildSet } from '../builds';
 import { reportOpen } from './adjusting';
-import { reportMisaligned, reportUnbalanced } from './positions';
+import { reportUnbalanced } from './balancing';
+import { reportMisaligned } from './positions';
+import { assemblyOf } from './start';
 import type { Walker } from './walker';
 
-/** What must be true when the work is over. */
-export function atTheEnd(walker: Walker): void {
+/** What must be true when the work is over, on the ways that come to the end. */
+export function atTheEnd(walker: Walker, alive: BuildSet): void {
   const { unit } = walker;
   const ends = unit.procedure.value.ends?.id ?? 'assembled';
+  const members = assemblyOf(unit, ends);
   for (const id of unit.ids) {
-    leftIn(walker, id);
-    if (ends === 'assembled') leftOff(walker, id);
-    leftLoose(walker, id);
-    reportMisaligned(walker, id);
+    leftIn(walker, id, alive, ends === 'assembled');
+    if (ends === 'assembled' || members?.has(id) === true) leftOff(walker, id, alive);
+    if (ends !== 'parts') leftLoose(walker, id, alive);
+    reportMisaligned(walker, id, alive);
+    if (ends === 'assembled') fateOpen(walker, id, alive);
   }
   reportOpen(walker);
   if (ends !== 'assembled') return;
-  reportUnbalanced(walker);
-  results(walker);
+  reportUnbalanced(walker, alive);
+  results(walker, alive);
 }
 
-function leftIn(walker: Walker, id: string): void {
-  if (walker.unit.part(id)?.temporary?.value !== true) return;
-  const where = walker.state.lane(id).partly;
-  walker.fail('left-in', id, where, { because: walker.lastTime(id, ['fitted'], where) });
-}
-
-function leftOff(walker: Walker, id: string): void {
-  if (walker.unit.part(id)?.temporary?.value === true) return;
-  const missing = walker.unit.presence(id, 'finished').minus(walker.state.lane(id).fitted);
-  walker.fail('left-off', id, missing, { because: walker.lastTime(id, ['removed', 'fitted'], missing) });
-}
-
-/** A fastener with a torque that has not got it, or a ring or clamp that was released and never seated. */
-function leftLoose(walker: Walker, id: string): void {
+/** A blank that belongs to no finished unit, a part that another one takes the place of, or a trial fit. */
+function leftIn(walker: Walker, id: string, alive: BuildSet, whole: boolean): void {
   const { unit, state } = walker;
-  const lane = state.lane(id);
-  const needs = unit.hasTorque(id)
-    ? lane.partly.minus(lane.torqued)
+  const { partly, trial } = state.lane(id);
+  if (partly.isEmpty) return;
+  const foreign = unit.isTemporary(id) ? partly : state.inUnit(id).minus(unit.presence(id, 'finished'));
+  const where = (whole ? foreign : unit.space.nothing).or(trial.and(partly)).and(alive);
+  walker.fail('left-in', id, where, { blame: ['fitted'] });
+}
+
+function leftOff(walker: Walker, id: string, alive: BuildSet): void {
+  if (walker.unit.isTemporary(id)) return;
+  const missing = walker.unit.presence(id, 'finished').minus(walker.state.lane(id).fitted).and(alive);
+  walker.fail('left-off', id, missing, { blame: ['removed', 'fitted', 'sent'] });
+}
+
+/** A fastener with a torque that has not got it, or a ring that was released and never seated. */
+function leftLoose(walker: Walker, id: string, alive: BuildSet): void {
+  const { unit, state } = walker;
+  const { partly, torqued, released, snug } = state.lane(id);
+  const loose = unit.hasTorque(id)
+    ? partly.minus(torqued).minus(snug)
     : unit.isRing(id)
-      ? lane.partly.and(lane.released)
+      ? partly.and(released)
       : unit.space.nothing;
-  const there = needs.and(unit.presence(id, 'finished'));
-  walker.fail('left-loose', id, there, { because: walker.lastTime(id, ['fitted', 'loosened', 'tightened'], there) });
+  const there = loose.and(unit.presence(id, 'finished')).and(alive);
+  walker.fail('left-loose', id, there, { blame: ['fitted', 'loosened', 'tightened'] });
+}
+
+/** A part that the unit came with and leaves without, and nobody says what becomes of it. */
+function fateOpen(walker: Walker, id: string, alive: BuildSet): void {
+  const { unit, state } = walker;
+  if (unit.isTemporary(id)) return;
+  const leaves = unit.presence(id, 'received').minus(unit.presence(id, 'finished')).and(alive);
+  if (leaves.isEmpty) return;
+  const { partly, scrapped, returned, away, disturbed } = state.lane(id);
+  const open = leaves.and(disturbed).minus(partly).minus(scrapped).minus(returned).minus(away);
+  walker.fail('fate-open', id, open, { blame: ['removed'] });
 }
 
 /** Results that were made worthless after the last time, and checks that were never made. */
-function results(walker: Walker): void {
+function results(walker: Walker, alive: BuildSet): void {
   const { unit, state } = walker;
   const { checks = [], limits = [] } = unit.family.value;
   for (const { id, value } of limits) {
-    const ever = state.done.get(id.id) ?? unit.space.nothing;
-    const lost = ever.minus(state.valid.get(id.id) ?? unit.space.nothing).and(unit.space.set(conditionOf(value)));
-    walker.fail('result-void', id.id, lost, { because: walker.lastTime(id.id, ['measured'], lost) });
+    const lost = state.where('done', id.id).minus(state.where('valid', id.id)).and(alive);
+    walker.fail('result-void', id.id, lost.and(unit.space.set(conditionOf(value))), { blame: ['measured'] });
   }
   for (const { id, value } of checks) {
-    const wanted = unit.space.set(conditionOf(value));
-    const missing = wanted.minus(state.valid.get(id.id) ?? unit.space.nothing);
-    walker.fail('check-missing', id.id, missing, { because: walker.lastTime(id.id, ['measured'], missing) });
+    const wanted = unit.space.set(conditionOf(value)).and(alive);
+    walker.fail('check-missing', id.id, wanted.minus(state.where('valid', id.id)), { blame: ['measured'] });
   }
 }

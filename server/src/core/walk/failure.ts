@@ -10,6 +10,7 @@ export type Cause =
   | 'carrier-missing'
   | 'in-the-way'
   | 'unreachable'
+  | 'still-in-unit'
   | 'nothing-held'
   | 'used-again'
   | 'seal-used-again'
@@ -17,19 +18,55 @@ export type Cause =
   | 'not-inspected'
   | 'not-lubricated'
   | 'not-threadlocked'
+  | 'not-heated'
+  | 'not-cooled'
   | 'threadlocker-on-oil'
   | 'cleaning-forbidden'
   | 'hot-while-tightened'
-  | 'left-off'
-  | 'left-loose'
-  | 'left-in'
-  | 'check-missing'
-  | 'result-void'
+  | 'spun-loose'
+  | 'spun-uncured'
   | 'hand-unknown'
+  | 'undecided-yet'
+  | 'size-not-chosen'
+  | 'not-measured'
+  | 'undecided'
+  | 'fate-open'
   | 'mark-missing'
   | 'alignment-missing'
   | 'balance-missing'
-  | 'adjustment-open';
+  | 'adjustment-open'
+  | 'check-missing'
+  | 'result-void'
+  | 'left-off'
+  | 'left-loose'
+  | 'left-in'
+  | 'loop-broken';
+
+/** What an instruction did to a part, so that a later failure can point to it. */
+export type Deed =
+  | 'fitted'
+  | 'removed'
+  | 'loosened'
+  | 'tightened'
+  | 'seated'
+  | 'cleaned'
+  | 'applied'
+  | 'marked'
+  | 'measured'
+  | 'adjusted'
+  | 'heated'
+  | 'sent'
+  | 'discarded';
+
+export interface Happening {
+  readonly what: Deed;
+  /** The part, limit or check that it happened to. */
+  readonly part: string;
+  readonly where: BuildSet;
+  readonly at: ItemRange;
+  /** Place of the instruction in the walk. */
+  readonly index: number;
+}
 
 /** One failure: what fails, for which builds, and what made it so. */
 export interface Failure {
@@ -41,26 +78,10 @@ export interface Failure {
   readonly where: BuildSet;
   /** Where it shows; undefined at the end of the work. */
   readonly at: ItemRange | undefined;
+  /** Place in the walk of the instruction that shows it: the number of instructions at the end of the work. */
+  readonly index: number;
   /** The earlier instruction that made it so, and what it did. */
   readonly because: Happening | undefined;
-}
-
-/** What happened to a part: enough to say later which instruction it was. */
-export interface Happening {
-  readonly what:
-    | 'fitted'
-    | 'removed'
-    | 'loosened'
-    | 'tightened'
-    | 'cleaned'
-    | 'applied'
-    | 'measured'
-    | 'checked'
-    | 'touched'
-    | 'heated';
-  readonly part: string;
-  readonly where: BuildSet;
-  readonly at: ItemRange;
-  /** Place of the instruction in the walk. */
-  readonly index: number;
+  /** What a loop fails with, the second time round. */
+  readonly within: Failure | undefined;
 }

@@ -1,124 +1,110 @@
 import type { BuildSet, BuildSpace } from '../builds';
+import { asManyAs, isSameTally, NO_PIECES, type Pieces, someOf, type Tally } from './tally';
+
+/** What can be true of a part, besides how many of its pieces are in place and tight. */
+const FACTS = [
+  /** It got a pass that is not the final one. */
+  'snug',
+  /** It was loosened, or is a ring or clamp that was fitted, and was neither seated nor tightened since. */
+  'released',
+  /** In place, but used up: a single-use fastener loosened after its final torque, a seal whose joint was opened. */
+  'spent',
+  /** In place for a trial only. */
+  'trial',
+  /** New: never fitted before it was fitted last, or not at all yet. */
+  'fresh',
+  'away',
+  'scrapped',
+  'returned',
+  'clean',
+  'inspected',
+  'lubricated',
+  'threadlocked',
+  /** Loosened in place since it was last threadlocked: the bond is broken. */
+  'unbonded',
+  /** Oil on its thread. */
+  'oily',
+  /** Blasted and not cleaned since. */
+  'dirty',
+  /** Tightened over threadlocker that has not set. */
+  'curing',
+  'hot',
+  'cold',
+  'marked',
+  /** Its mark is paint, which cleaning takes off. */
+  'painted',
+  /** It came off marked, and was not aligned since. */
+  'misaligned',
+  /** Its size was chosen for the next fitting. */
+  'chosen',
+  /** It came off at some time. */
+  'disturbed',
+  /** Something was fitted in this work. */
+  'handled',
+  /** It was decided whether it is used again or renewed. */
+  'decided',
+] as const;
+
+export type LaneKey = (typeof FACTS)[number];
 
 /**
- * What is true of one part, each as the set of builds and outcomes for which it is. A lane never changes; a step gives
- * a new one. So the cost of a step grows with what conditions distinguish and not with how many builds there are.
+ * What is true of one part, each as the set of builds, outcomes and ways for which it is. A lane never changes; a step
+ * gives a new one. So the cost of a step grows with what conditions distinguish and not with how many builds there are.
  */
-export interface Lane {
-  /** All its pieces are in place on what carries it. */
+export interface Lane extends Readonly<Record<LaneKey, BuildSet>> {
+  readonly pieces: Tally;
+  readonly tight: Tally;
+  /** All its pieces are in place. */
   readonly fitted: BuildSet;
   /** At least one piece is in place. */
   readonly partly: BuildSet;
-  /** By number of pieces in place, where that is neither none nor all. */
-  readonly counts: ReadonlyMap<number, BuildSet>;
-  /** Brought to its final torque since it was last loosened or fitted. */
+  /** In place, and every piece in place has had its final torque since it was loosened or fitted. */
   readonly torqued: BuildSet;
-  /** A ring or clamp that was loosened and holds nothing until it is seated or tightened. */
-  readonly released: BuildSet;
-  /** In place, but used up: it had its torque and was loosened, or the joint that it seals was opened. */
-  readonly spent: BuildSet;
-  /** Sent out. */
-  readonly away: BuildSet;
-  /** Thrown away; what is fitted next is new. */
-  readonly scrapped: BuildSet;
-  /** New out of its bag: clean, unmarked. */
-  readonly fresh: BuildSet;
-  readonly clean: BuildSet;
-  readonly inspected: BuildSet;
-  readonly lubricated: BuildSet;
-  /** Oil on its thread. */
-  readonly oily: BuildSet;
-  readonly threadlocked: BuildSet;
-  readonly hot: BuildSet;
-  readonly cold: BuildSet;
-  readonly marked: BuildSet;
-  /** A mark that was made before it came off, and is not yet aligned again. */
-  readonly misaligned: BuildSet;
 }
 
-export type LaneKey = Exclude<keyof Lane, 'counts'>;
+const empties = new WeakMap<BuildSpace, Lane>();
 
 export function emptyLane(space: BuildSpace): Lane {
+  const known = empties.get(space);
+  if (known !== undefined) return known;
   const none = space.nothing;
-  return {
-    fitted: none,
-    partly: none,
-    counts: new Map(),
-    torqued: none,
-    released: none,
-    spent: none,
-    away: none,
-    scrapped: none,
-    fresh: none,
-    clean: none,
-    inspected: none,
-    lubricated: none,
-    oily: none,
-    threadlocked: none,
-    hot: none,
-    cold: none,
-    marked: none,
-    misaligned: none,
-  };
+  const facts = Object.fromEntries(FACTS.map((key) => [key, none])) as Record<LaneKey, BuildSet>;
+  const lane = { ...facts, pieces: NO_PIECES, tight: NO_PIECES, fitted: none, partly: none, torqued: none };
+  empties.set(space, lane);
+  return lane;
 }
 
 /** The lane with some of its facts made true, and others false, for the builds of a set. */
 export function laneWith(lane: Lane, where: BuildSet, yes: readonly LaneKey[], no: readonly LaneKey[] = []): Lane {
-  if (where.isEmpty || (yes.length === 0 && no.length === 0)) return lane;
-  const next: Record<LaneKey, BuildSet> & { counts: Lane['counts'] } = { ...lane };
-  for (const key of yes) next[key] = lane[key].or(where);
-  for (const key of no) next[key] = lane[key].minus(where);
-  return next;
-}
-
-/** What a part loses when it comes off: everything that was done to it to be fitted. */
-export const DONE_FOR_FITTING: readonly LaneKey[] = [
-  'clean',
-  'inspected',
-  'lubricated',
-  'oily',
-  'threadlocked',
-  'hot',
-  'cold',
-];
-
-/** Adds pieces in place for the builds of a set. */
-export function withMore(lane: Lane, where: BuildSet, count: number, whole: number): Lane {
-  if (count >= whole) return { ...laneWith(lane, where, ['fitted', 'partly']), counts: countsWithout(lane, where) };
-  const counts = new Map<number, BuildSet>(countsWithout(lane, where));
-  let full = lane.fitted.and(where);
-  const put = (number: number, set: BuildSet): void => {
-    if (set.isEmpty) return;
-    if (number >= whole) full = full.or(set);
-    else counts.set(number, counts.get(number)?.or(set) ?? set);
+  if (where.isEmpty) return lane;
+  let next: (Record<LaneKey, BuildSet> & Lane) | undefined;
+  const put = (key: LaneKey, set: BuildSet): void => {
+    if (set === lane[key]) return;
+    next ??= { ...lane };
+    next[key] = set;
   };
-  put(count, where.minus(lane.partly));
-  for (const [number, set] of lane.counts) put(number + count, set.and(where));
-  return { ...lane, fitted: lane.fitted.or(full), partly: lane.partly.or(where), counts };
+  for (const key of no) put(key, lane[key].minus(where));
+  for (const key of yes) put(key, lane[key].or(where));
+  return next ?? lane;
 }
 
-/** Takes pieces off for the builds of a set; without a count, all of them. */
-export function withFewer(lane: Lane, where: BuildSet, count: number | undefined, whole: number): Lane {
-  if (count === undefined || count >= whole) {
-    return { ...laneWith(lane, where, [], ['fitted', 'partly']), counts: countsWithout(lane, where) };
-  }
-  const counts = new Map<number, BuildSet>(countsWithout(lane, where));
-  let none = where.minus(lane.partly);
-  const put = (number: number, set: BuildSet): void => {
-    if (set.isEmpty) return;
-    if (number <= 0) none = none.or(set);
-    else counts.set(number, counts.get(number)?.or(set) ?? set);
-  };
-  put(whole - count, lane.fitted.and(where));
-  for (const [number, set] of lane.counts) put(number - count, set.and(where));
-  return { ...lane, fitted: lane.fitted.minus(where), partly: lane.partly.minus(none), counts };
+/** The lane with other numbers of pieces in place or tight; `pieces` is how many the part has. */
+export function laneWithPieces(
+  lane: Lane,
+  numbers: { readonly pieces?: Tally; readonly tight?: Tally },
+  pieces: Pieces,
+): Lane {
+  const next = { ...lane, ...numbers };
+  const none = lane.fitted.minus(lane.fitted);
+  const fitted = asManyAs(next.pieces, pieces, none);
+  return { ...next, fitted, partly: someOf(next.pieces, none), torqued: asManyAs(next.tight, next.pieces, none) };
 }
 
-function countsWithout(lane: Lane, where: BuildSet): Map<number, BuildSet> {
-  const counts = new Map<number, BuildSet>();
-  for (const [number, set] of lane.counts) {
-    const rest = set.minus(where);
-    if (!rest.isEmpty) counts.set(number, rest);
-  }
-  return counts;
+export function isSameLane(one: Lane, other: Lane): boolean {
+  if (one === other) return true;
+  return (
+    FACTS.every((key) => one[key] === other[key]) &&
+    isSameTally(one.pieces, other.pieces) &&
+    isSameTally(one.tight, other.tight)
+  );
 }

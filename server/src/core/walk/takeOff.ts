@@ -1,88 +1,111 @@
 import type { BuildSet } from '../builds';
-import { DONE_FOR_FITTING, withFewer } from './lane';
+import type { LaneKey } from './lane';
 import { reportUnmarked } from './positions';
+import { reportNotFitted, reportReach } from './reach';
+import { NO_PIECES, withFewer } from './tally';
 import { reportUnknownHand } from './threadHand';
 import type { Act, Walker } from './walker';
 
-/** Loosens a fastener: it must be there; a spent one is marked so, and a ring or clamp lets go of what it holds. */
+/** Loosens a fastener: it must be there; a single-use one is spent, and a ring or clamp lets go of what it holds. */
 export function loosen(walker: Walker, part: string, act: Act): void {
   const { state, unit } = walker;
   const where = walker.meant(part, act);
-  const lane = state.lane(part);
-  notFitted(walker, part, where.minus(lane.partly), act);
-  reportUnknownHand(walker, part, where, act);
-  if (unit.isAlwaysRenewed(part)) state.change(part, where.and(lane.torqued), ['spent']);
-  state.change(part, where, ['released'], ['torqued']);
+  const there = reportNotFitted(walker, part, where);
+  reportReach(walker, part, there);
+  reportUnknownHand(walker, part, where);
+  const { torqued, threadlocked } = state.lane(part);
+  if (unit.isAlwaysRenewed(part)) state.change(part, there.and(torqued), ['spent']);
+  state.change(part, there.and(threadlocked), ['unbonded']);
+  state.change(part, there, ['released'], ['snug', 'threadlocked', 'curing']);
+  state.count(part, { tight: withFewer(state.lane(part).tight, there, undefined, unit.pieces(part)) });
   walker.touched(part, where);
-  walker.happened('loosened', part, act);
+  walker.happened('loosened', part, where);
 }
+
+/** What a part loses when it comes off: what was done to it to be fitted, and all that being in place means. */
+const LOST: readonly LaneKey[] = [
+  'snug',
+  'released',
+  'spent',
+  'trial',
+  'clean',
+  'inspected',
+  'lubricated',
+  'oily',
+  'threadlocked',
+  'unbonded',
+  'curing',
+  'hot',
+  'cold',
+  'chosen',
+];
 
 /** Takes a part off, with everything that rides on it. */
 export function remove(walker: Walker, part: string, act: Act, count: number | undefined): void {
   const { state, unit } = walker;
   const where = walker.meant(part, act);
-  const lane = state.lane(part);
-  const missing = where.minus(lane.partly);
-  notFitted(walker, part, missing, act);
-  const there = where.minus(missing);
-  reportFasteners(walker, part, there, act);
-  reportCovers(walker, part, there, act, 'covered');
-  for (const seal of unit.sealsOf(part)) state.change(seal, there.and(state.lane(seal).partly), ['spent']);
-  const fewer = withFewer(lane, where, count, unit.pieces(part));
-  state.put(part, fewer);
-  const off = where.minus(fewer.partly);
-  state.change(part, off, [], ['torqued', 'released', 'spent', ...DONE_FOR_FITTING]);
-  if (unit.isAlwaysRenewed(part)) state.change(part, off, ['scrapped', 'fresh']);
-  else state.change(part, off, [], ['fresh']);
-  reportUnmarked(walker, part, off, act);
-  state.change(part, off.and(lane.marked), ['misaligned']);
+  const there = reportNotFitted(walker, part, where);
+  reportFasteners(walker, part, there);
+  reportCovers(walker, part, there);
+  if (unit.part(part)?.thread !== undefined) reportUnknownHand(walker, part, where);
+  for (const seal of unit.relations.sealsOf(part)) state.change(seal, there.and(state.lane(seal).partly), ['spent']);
+  const before = state.lane(part);
+  const pieces = unit.pieces(part);
+  state.count(part, {
+    pieces: withFewer(before.pieces, where, count, pieces),
+    tight: withFewer(before.tight, where, count, pieces),
+  });
+  comesOff(walker, part, where.minus(state.lane(part).partly));
   walker.touched(part, where);
-  walker.happened('removed', part, act);
+  walker.happened('removed', part, where);
 }
 
-function notFitted(walker: Walker, part: string, where: BuildSet, act: Act): void {
-  walker.fail('not-fitted', part, where, { at: act.at, because: walker.lastTime(part, ['removed'], where) });
+/** What is true of a part once no piece of it is left in place. */
+function comesOff(walker: Walker, part: string, off: BuildSet): void {
+  const { state, unit } = walker;
+  const { trial, fresh, marked, decided } = state.lane(part);
+  reportUnmarked(walker, part, off);
+  const asFresh = trial.and(fresh);
+  const renewed = unit.isAlwaysRenewed(part) ? off : off.and(decided).and(unit.renewed(part));
+  state.change(part, off, ['disturbed'], [...LOST, 'fresh']);
+  state.change(part, renewed.minus(asFresh), ['scrapped', 'fresh'], ['marked', 'painted']);
+  state.change(part, off.and(asFresh), ['fresh']);
+  state.change(part, off.and(marked).minus(renewed), ['misaligned']);
 }
 
 /** What still holds the part. After it is told, it counts as off, so that it is told once. */
-function reportFasteners(walker: Walker, part: string, where: BuildSet, act: Act): void {
+function reportFasteners(walker: Walker, part: string, where: BuildSet): void {
   const { state, unit } = walker;
-  for (const fastener of unit.fasteners(part)) {
-    const lane = state.lane(fastener);
-    const holding = unit.freesLoose(fastener, part) ? lane.partly.minus(lane.released) : lane.partly;
-    const failing = where.and(holding).and(unit.everPresent(fastener));
-    const because = walker.lastTime(fastener, ['tightened', 'fitted'], failing);
-    if (walker.fail('still-fastened', part, failing, { at: act.at, other: fastener, because })) {
-      state.change(fastener, failing, ['released'], ['torqued']);
-      if (!unit.freesLoose(fastener, part)) state.change(fastener, failing, [], ['partly', 'fitted']);
-    }
+  for (const fastener of unit.relations.fasteners(part)) {
+    const failing = where.and(holding(walker, fastener, part));
+    if (!walker.fail('still-fastened', part, failing, { other: fastener, blame: ['tightened', 'seated', 'fitted'] }))
+      continue;
+    if (unit.freesLoose(fastener, part)) state.change(fastener, failing, ['released']);
+    else asIfOff(walker, fastener, failing);
   }
 }
 
-/** Once it is told that something is still in place, it counts as off, so that the rest of the work is looked at as meant. */
-function asIfOff(walker: Walker, part: string, where: BuildSet): void {
-  const { state, unit } = walker;
-  state.put(part, withFewer(state.lane(part), where, undefined, unit.pieces(part)));
-  state.change(part, where, ['clean', 'inspected'], ['torqued', 'released', 'spent']);
+/** Where a fastener holds a part: in place and, where it frees it when loose, not released. */
+export function holding({ state, unit }: Walker, fastener: string, part: string): BuildSet {
+  const { partly, released } = state.lane(fastener);
+  return unit.freesLoose(fastener, part) ? partly.minus(released) : partly;
 }
 
-/** What stands before the part. A part that rides on it, or that is itself off the unit, can be reached. */
-export function reportCovers(
-  walker: Walker,
-  part: string,
-  where: BuildSet,
-  act: Act,
-  cause: 'covered' | 'unreachable',
-): void {
+/** What the part is behind. Even what rides on the part keeps it from coming off. */
+function reportCovers(walker: Walker, part: string, where: BuildSet): void {
   const { state, unit } = walker;
-  const inPlace = where.and(state.inUnit(part));
-  if (inPlace.isEmpty) return;
-  for (const cover of unit.behind(part)) {
-    // What rides on a part leaves it in reach, though it keeps it from coming off.
-    if (state.ridesOn(part, cover) || (cause === 'unreachable' && state.ridesOn(cover, part))) continue;
+  const covers = unit.relations.behind(part);
+  const inPlace = covers.length === 0 ? where : where.and(state.inUnit(part));
+  for (const cover of covers) {
+    if (unit.relations.ridesOn(part, cover)) continue;
     const failing = inPlace.and(state.inUnit(cover));
-    const because = walker.lastTime(cover, ['fitted'], failing);
-    if (walker.fail(cause, part, failing, { at: act.at, other: cover, because }) && cause === 'covered')
-      asIfOff(walker, cover, failing);
+    if (walker.fail('covered', part, failing, { other: cover, blame: ['fitted'] })) asIfOff(walker, cover, failing);
   }
+}
+
+/** Once it is told that something is still in place, it counts as off, so that the rest is looked at as it was meant. */
+function asIfOff({ state, unit }: Walker, part: string, where: BuildSet): void {
+  const { pieces } = state.lane(part);
+  state.count(part, { pieces: withFewer(pieces, where, undefined, unit.pieces(part)), tight: NO_PIECES });
+  state.change(part, where, ['clean', 'inspected'], ['released', 'spent', 'trial']);
 }

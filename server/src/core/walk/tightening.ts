@@ -1,85 +1,103 @@
 import type { BuildSet } from '../builds';
+import type { TightenInstruction } from '../model/generated/types';
 import { locked } from './adjusting';
-import { laneWith, withMore } from './lane';
+import { notFinal } from './finalTorque';
+import { reportNotFitted, reportReach } from './reach';
+import { withMore } from './tally';
 import { reportUnknownHand } from './threadHand';
 import type { Act, Walker } from './walker';
 
-/** Tightens a fastener; with several passes, the instruction ends with the final one. */
-export function tighten(walker: Walker, part: string, act: Act): void {
-  const { state } = walker;
+/** Tightens a fastener; it is torqued once the final torque is reached. */
+export function tighten(walker: Walker, part: string, instruction: TightenInstruction, act: Act): void {
+  const { state, unit } = walker;
   const where = walker.meant(part, act);
-  const lane = state.lane(part);
-  const missing = where.minus(lane.partly);
-  if (walker.fail('not-fitted', part, missing, { at: act.at, because: walker.lastTime(part, ['removed'], missing) }))
-    asIfFitted(walker, part, missing);
-  reportNothingHeld(walker, part, where.minus(missing), act);
-  reportUnknownHand(walker, part, where, act);
-  const again = where.and(lane.spent);
-  walker.fail('used-again', part, again, { at: act.at, because: walker.lastTime(part, ['loosened'], again) });
-  reportHot(walker, part, where, act);
-  state.change(part, where, ['torqued'], ['released', 'spent']);
+  const there = asIfThere(walker, part, where);
+  reportReach(walker, part, there);
+  reportNothingHeld(walker, part, there);
+  reportUnknownHand(walker, part, where);
+  reportUsed(walker, part, where);
+  reportHot(walker, part, where);
+  reportBond(walker, part, where);
+  reportPlus(walker, part, instruction, act);
+  const { pass, contradicts } = notFinal(unit, instruction, part, where);
+  const final = where.minus(pass).minus(contradicts);
+  state.change(part, where, [], ['released', 'spent', 'snug']);
+  state.change(part, contradicts, ['snug']);
+  const { tight, threadlocked } = state.lane(part);
+  state.count(part, { tight: withMore(tight, final, instruction.count?.value, unit.pieces(part)) });
+  state.change(part, where.and(threadlocked), ['curing']);
   locked(walker, part, act);
   walker.touched(part, where);
-  walker.happened('tightened', part, act);
+  walker.happened('tightened', part, where);
 }
 
 /** Seats a ring; it holds from then on. */
 export function seat(walker: Walker, part: string, act: Act): void {
-  const { state } = walker;
+  const { state, unit } = walker;
   const where = walker.meant(part, act);
-  const missing = where.minus(state.lane(part).partly);
-  if (walker.fail('not-fitted', part, missing, { at: act.at, because: walker.lastTime(part, ['removed'], missing) }))
-    asIfFitted(walker, part, missing);
-  reportNothingHeld(walker, part, where.minus(missing), act);
-  state.change(part, where, ['torqued'], ['released']);
+  const there = asIfThere(walker, part, where);
+  reportNothingHeld(walker, part, there);
+  state.change(part, where, [], ['released']);
+  state.count(part, { tight: withMore(state.lane(part).tight, where, undefined, unit.pieces(part)) });
   walker.touched(part, where);
-  walker.happened('tightened', part, act);
+  walker.happened('seated', part, where);
 }
 
-/** Once it is told that something is not there, it counts as there, so that it is told once. */
-function asIfFitted(walker: Walker, part: string, where: BuildSet): void {
-  const { state, unit } = walker;
+/** Tells that the fastener is not there. Then it counts as there, so that it is told once. Gives back where it is. */
+function asIfThere(walker: Walker, part: string, where: BuildSet): BuildSet {
+  const there = reportNotFitted(walker, part, where);
+  asIfFitted(walker, part, where.minus(there));
+  return there;
+}
+
+function asIfFitted({ state, unit }: Walker, part: string, where: BuildSet): void {
+  if (where.isEmpty) return;
+  const { pieces, tight } = state.lane(part);
   const whole = unit.pieces(part);
-  state.put(
-    part,
-    laneWith(
-      withMore(state.lane(part), where, whole, whole),
-      where,
-      ['torqued'],
-      ['released', 'scrapped', 'misaligned'],
-    ),
-  );
+  state.count(part, {
+    pieces: withMore(pieces, where, undefined, whole),
+    tight: withMore(tight, where, undefined, whole),
+  });
+  state.change(part, where, ['decided'], ['released', 'scrapped', 'misaligned']);
 }
 
 /** What the fastener holds must be there, in every build that has it. */
-function reportNothingHeld(walker: Walker, fastener: string, where: BuildSet, act: Act): void {
+function reportNothingHeld(walker: Walker, fastener: string, where: BuildSet): void {
   const { state, unit } = walker;
-  for (const held of unit.heldBy(fastener)) {
-    const expected = where.and(unit.presence(held, 'finished'));
-    const missing = expected.minus(state.lane(held).partly);
-    if (
-      walker.fail('nothing-held', fastener, missing, {
-        at: act.at,
-        other: held,
-        because: walker.lastTime(held, ['removed'], missing),
-      })
-    )
+  for (const held of unit.relations.heldBy(fastener)) {
+    const missing = where.and(unit.presence(held, 'finished')).minus(state.lane(held).partly);
+    if (walker.fail('nothing-held', fastener, missing, { other: held, blame: ['removed'] }))
       asIfFitted(walker, held, missing);
   }
 }
 
-function reportHot(walker: Walker, part: string, where: BuildSet, act: Act): void {
+function reportUsed(walker: Walker, part: string, where: BuildSet): void {
+  const again = where.and(walker.state.lane(part).spent);
+  walker.fail('used-again', part, again, { blame: ['loosened'] });
+}
+
+function reportHot(walker: Walker, part: string, where: BuildSet): void {
   const { state, unit } = walker;
-  for (const one of [part, ...unit.heldBy(part)]) {
-    const hot: BuildSet = where.and(state.lane(one).hot);
-    if (
-      walker.fail('hot-while-tightened', part, hot, {
-        at: act.at,
-        other: one,
-        because: walker.lastTime(one, ['heated'], hot),
-      })
-    ) {
+  for (const one of [part, ...unit.relations.heldBy(part)]) {
+    const hot = where.and(state.lane(one).hot);
+    if (walker.fail('hot-while-tightened', part, hot, { other: one, blame: ['heated'] }))
       state.change(one, hot, [], ['hot']);
-    }
   }
+}
+
+/** A fastener that was loosened in place has broken its threadlocker; turning it back does not mend that. */
+function reportBond(walker: Walker, part: string, where: BuildSet): void {
+  const { state, unit } = walker;
+  if (unit.part(part)?.beforeFitting?.some(({ value }) => value === 'threadlock') !== true) return;
+  const { unbonded, spent } = state.lane(part);
+  // A single-use fastener that is tightened again is told as such, whatever is on its thread.
+  const broken = where.and(unbonded).minus(spent);
+  walker.fail('not-threadlocked', part, broken, { blame: ['loosened'] });
+  state.change(part, where, [], ['unbonded']);
+}
+
+function reportPlus(walker: Walker, part: string, { plus }: TightenInstruction, act: Act): void {
+  if (plus === undefined) return;
+  const missing = walker.meant(part, act).minus(walker.state.where('done', plus.id));
+  if (walker.fail('not-measured', part, missing, { other: plus.id })) walker.state.note('done', plus.id, missing);
 }

@@ -1,86 +1,116 @@
 import type { FamilyView } from '../analysis/familyView';
 import type { ProcedureView } from '../analysis/procedureView';
-import type { ItemRange } from '../syntax/node';
-import { atTheEnd } from './atTheEnd';
-import { carryOut } from './carryOut';
-import type { Failure, Happening } from './failure';
-import { startOf } from './start';
+import type { BuildSpace } from '../builds';
+import { CellTable } from './cellTable';
+import type { Failure } from './failure';
+import { failuresOf } from './failuresOf';
+import { emptyLane, type Lane } from './lane';
+import { planOf } from './layOut';
+import { rewalk, type Walked } from './rewalk';
+import type { Fork, Moment, Trace } from './trace';
+import type { Transition } from './transition';
 import { UnitModel } from './unitModel';
-import { Walker } from './walker';
-import { isSamePlan, type PlanEntry, planOf, type WalkPlan } from './walkPlan';
-import type { WalkState } from './walkState';
+import { WalkState } from './walkState';
 
-/** What the walk of a procedure gives: everything that fails, in the order in which it shows, and the unit at the end. */
-export interface Trace {
-  readonly failures: readonly Failure[];
-  readonly end: WalkState;
+/** What is kept of a family's procedures: numbers for their cells, and the last walks, for few are worked on at a time. */
+interface Ground {
+  readonly table: CellTable;
+  recent: readonly Walked[];
 }
 
-interface Walked {
-  readonly plan: WalkPlan;
-  readonly trace: Trace;
-}
-
-const remembered = new WeakMap<ProcedureView, { trace: Trace | undefined }>();
-/** The last walks of a family's procedures: few are worked on at a time. */
-const recent = new WeakMap<FamilyView, readonly Walked[]>();
+const grounds = new WeakMap<FamilyView, Map<BuildSpace, Ground>>();
+const traces = new WeakMap<ProcedureView, { trace: Trace | undefined }>();
 const MOST = 6;
 
 /**
- * Walks a procedure step by step for every build and outcome at once. Undefined where the family cannot be read. It
- * knows no rules: it says what fails and why, and goes on as if it had been right. What does not change the walk, such
- * as a title that is typed, does not walk it again.
+ * Walks a procedure step by step for every build, outcome and way at once. Undefined where the family cannot be read. It
+ * knows no rules: it says what fails and why, and goes on as if it had been right. What was walked before, and reads
+ * nothing that has changed since, is taken over.
  */
 export function walkOf(procedure: ProcedureView): Trace | undefined {
-  const known = remembered.get(procedure);
+  const known = traces.get(procedure);
   if (known !== undefined) return known.trace;
-  const trace = procedure.family === undefined ? undefined : traceOf(new UnitModel(procedure, procedure.family));
-  remembered.set(procedure, { trace });
+  const { family } = procedure;
+  const trace = family === undefined ? undefined : new WalkTrace(walkedOf(new UnitModel(procedure, family)));
+  traces.set(procedure, { trace });
   return trace;
 }
 
-function traceOf(unit: UnitModel): Trace {
+function walkedOf(unit: UnitModel): Walked {
+  const ground = groundOf(unit);
   const plan = planOf(unit);
-  const last = recent.get(unit.family) ?? [];
-  const same = last.find((one) => isSamePlan(one.plan, plan));
-  const trace = same === undefined ? walk(plan) : placedAnew(same, plan);
-  recent.set(unit.family, [{ plan, trace }, ...last.filter((one) => one !== same)].slice(0, MOST));
-  return trace;
+  const id = unit.procedure.document.uri;
+  const earlier = ground.recent.find((one) => one.plan.unit.procedure.document.uri === id);
+  const walked = rewalk(plan, new WalkState(unit, ground.table), earlier);
+  ground.recent = [walked, ...ground.recent.filter((one) => one !== earlier)].slice(0, MOST);
+  return walked;
 }
 
-function walk({ unit, entries, whole }: WalkPlan): Trace {
-  const walker = new Walker(unit);
-  startOf(walker);
-  for (const [index, entry] of entries.entries()) {
-    if (entry.is === 'act') carryOut(walker, { ...entry, index });
-    if (entry.is === 'gap' || !entry.resolved) walker.skipped(index);
+function groundOf({ family, space }: UnitModel): Ground {
+  const bySpace = grounds.get(family) ?? new Map<BuildSpace, Ground>();
+  grounds.set(family, bySpace);
+  const ground = bySpace.get(space) ?? { table: new CellTable(), recent: [] };
+  bySpace.set(space, ground);
+  return ground;
+}
+
+/** The trace of a walk; what a rule never asks for is worked out on demand only. */
+class WalkTrace implements Trace {
+  readonly failures: readonly Failure[];
+  readonly forks: readonly Fork[];
+  #moments: readonly Moment[] | undefined;
+  #lanes: { start: ReadonlyMap<string, Lane>; end: ReadonlyMap<string, Lane> } | undefined;
+
+  constructor(readonly walked: Walked) {
+    this.failures = failuresOf(walked);
+    this.forks = walked.plan.forks;
   }
-  if (whole) atTheEnd(walker);
-  return { failures: walker.failures, end: walker.state };
-}
 
-/** The same failures where the instructions now stand. */
-function placedAnew(same: Walked, plan: WalkPlan): Trace {
-  const indexOf = new Map(
-    same.plan.entries.flatMap((entry, i) => (entry.is === 'act' ? [[entry.at, i] as const] : [])),
-  );
-  const placeAt = (index: number | undefined): ItemRange | undefined => placeIn(plan.entries, index);
-  const failures = same.trace.failures.map((failure): Failure => {
-    const at = failure.at === undefined ? undefined : (placeAt(indexOf.get(failure.at)) ?? failure.at);
-    return {
-      ...failure,
-      at,
-      because: failure.because && happenedAnew(failure.because, placeAt(failure.because.index)),
-    };
-  });
-  return { failures, end: same.trace.end };
-}
+  get moments(): readonly Moment[] {
+    this.#moments ??= this.walked.steps.flatMap((step, index) => this.#moment(step, index));
+    return this.#moments;
+  }
 
-function happenedAnew(happening: Happening, at: ItemRange | undefined): Happening {
-  return at === undefined ? happening : { ...happening, at };
-}
+  get start(): ReadonlyMap<string, Lane> {
+    this.#lanes ??= this.#startAndEnd();
+    return this.#lanes.start;
+  }
 
-function placeIn(entries: readonly PlanEntry[], index: number | undefined): ItemRange | undefined {
-  const entry = index === undefined ? undefined : entries[index];
-  return entry?.is === 'act' ? entry.at : undefined;
+  get end(): ReadonlyMap<string, Lane> {
+    this.#lanes ??= this.#startAndEnd();
+    return this.#lanes.end;
+  }
+
+  #moment(transition: Transition, index: number): Moment[] {
+    const entry = this.walked.plan.entries[index];
+    if (entry?.is !== 'act') return [];
+    const { step, instruction, where, at, loop } = entry;
+    const lanes = this.#lanesIn(transition);
+    const made = transition.done.flatMap((one) => (one.what === 'measured' ? [one.part] : []));
+    return [{ step, instruction, where, at, again: loop !== undefined, lanes, made }];
+  }
+
+  #startAndEnd(): { start: ReadonlyMap<string, Lane>; end: ReadonlyMap<string, Lane> } {
+    const { plan, start, steps } = this.walked;
+    const begin = new Map<string, Lane>(plan.unit.ids.map((id) => [id, emptyLane(plan.unit.space)]));
+    for (const [id, lane] of this.#lanesIn(start)) begin.set(id, lane);
+    const end = new Map(begin);
+    for (const step of steps) for (const [id, lane] of this.#lanesIn(step)) end.set(id, lane);
+    return { start: begin, end };
+  }
+
+  #lanesIn({ changes }: Transition): Map<string, Lane> {
+    const { names } = this.#table;
+    const lanes = new Map<string, Lane>();
+    for (const { cell, value } of changes) {
+      const name = names[cell];
+      if (name?.kind === 'lane') lanes.set(name.id, value as Lane);
+    }
+    return lanes;
+  }
+
+  get #table(): CellTable {
+    const { family, space } = this.walked.plan.unit;
+    return grounds.get(family)?.get(space)?.table ?? new CellTable();
+  }
 }

@@ -1,36 +1,66 @@
 import type { BuildSet } from '../builds';
-import { emptyLane, type Lane, type LaneKey, laneWith } from './lane';
+import type { CellKind, CellTable, CellValue, Partners } from './cellTable';
+import { emptyLane, isSameLane, type Lane, type LaneKey, laneWith, laneWithPieces } from './lane';
+import type { Tally } from './tally';
 import type { UnitModel } from './unitModel';
+
+const NO_PARTNERS: Partners = new Map();
+
+/** A cell and what it holds after an instruction. */
+export interface Change {
+  readonly cell: number;
+  readonly value: CellValue;
+}
+
+/** The cells that an instruction looked at, and those that it changed. */
+export interface Footprint {
+  readonly reads: readonly number[];
+  readonly changes: readonly Change[];
+}
 
 /** The whole unit at one moment: a lane for each part, and what was found out, measured and checked. */
 export class WalkState {
-  readonly #lanes = new Map<string, Lane>();
-  /** Where each outcome has been found out. */
-  readonly known = new Map<string, BuildSet>();
-  /** Where each limit or check was done since the last touch of what it depends on, and where it was ever done. */
-  readonly valid = new Map<string, BuildSet>();
-  readonly done = new Map<string, BuildSet>();
-  /** What each part was marked across to. */
-  readonly partners = new Map<string, Set<string>>();
-  /** Where an adjustment was set and not locked since. */
-  readonly open = new Map<string, BuildSet>();
+  readonly values: (CellValue | undefined)[] = [];
+  #reads = new Set<number>();
+  #writes = new Map<number, CellValue | undefined>();
 
-  constructor(readonly unit: UnitModel) {}
+  constructor(
+    readonly unit: UnitModel,
+    readonly table: CellTable,
+  ) {}
 
   lane(id: string): Lane {
-    return this.#lanes.get(id) ?? emptyLane(this.unit.space);
-  }
-
-  put(id: string, lane: Lane): void {
-    this.#lanes.set(id, lane);
+    return (this.#read('lane', id) as Lane | undefined) ?? emptyLane(this.unit.space);
   }
 
   change(id: string, where: BuildSet, yes: readonly LaneKey[], no: readonly LaneKey[] = []): void {
-    this.put(id, laneWith(this.lane(id), where, yes, no));
+    if (!where.isEmpty) this.#write('lane', id, laneWith(this.lane(id), where, yes, no));
   }
 
-  get lanes(): ReadonlyMap<string, Lane> {
-    return this.#lanes;
+  count(id: string, numbers: { readonly pieces?: Tally; readonly tight?: Tally }): void {
+    this.#write('lane', id, laneWithPieces(this.lane(id), numbers, this.unit.pieces(id)));
+  }
+
+  /** Where an outcome is known, a result was made or is worth something, or an adjustment is open. */
+  where(kind: Exclude<CellKind, 'lane' | 'partners'>, id: string): BuildSet {
+    return (this.#read(kind, id) as BuildSet | undefined) ?? this.unit.space.nothing;
+  }
+
+  note(kind: Exclude<CellKind, 'lane' | 'partners'>, id: string, where: BuildSet): void {
+    this.#write(kind, id, this.where(kind, id).or(where));
+  }
+
+  forget(kind: Exclude<CellKind, 'lane' | 'partners'>, id: string, where: BuildSet): void {
+    this.#write(kind, id, this.where(kind, id).minus(where));
+  }
+
+  partners(id: string): Partners {
+    return (this.#read('partners', id) as Partners | undefined) ?? NO_PARTNERS;
+  }
+
+  addPartner(id: string, other: string, where: BuildSet): void {
+    const known = this.partners(id);
+    this.#write('partners', id, new Map([...known, [other, known.get(other)?.or(where) ?? where]]));
   }
 
   /** Where the part, with all that carries it, is in the unit: its chain of carriers leads to the base. */
@@ -39,31 +69,55 @@ export class WalkState {
     if (id === unit.base) return unit.space.everything;
     if (seen.has(id)) return unit.space.nothing;
     const { partly } = this.lane(id);
-    const carriers = unit.carriers(id).filter((carrier) => unit.part(carrier) !== undefined);
+    const carriers = unit.relations.carriers(id);
     if (partly.isEmpty || carriers.length === 0) return partly;
-    const deeper = new Set([...seen, id]);
-    return partly.and(unit.space.union(carriers.map((carrier) => this.#carriedBy(carrier, deeper))));
+    return partly.and(this.carried(id, new Set([...seen, id])));
   }
 
-  /** A carrier that another part replaces on some builds carries nothing there; its substitute does. */
-  #carriedBy(carrier: string, seen: ReadonlySet<string>): BuildSet {
-    const absent = this.unit.space.everything.minus(this.unit.everPresent(carrier));
-    return this.inUnit(carrier, seen).or(absent);
+  /** Where one of the carriers of a part is in the unit; one that the build does not have holds as if it were. */
+  carried(id: string, seen: ReadonlySet<string> = new Set()): BuildSet {
+    const { space, relations } = this.unit;
+    const carriers = relations.carriers(id);
+    const there = space.union(carriers.map((carrier) => this.inUnit(carrier, seen)));
+    const ever = space.union(carriers.map((carrier) => this.unit.everPresent(carrier)));
+    return there.or(space.everything.minus(ever));
   }
 
-  /** Where one part rides on another, straight or through others. */
-  ridesOn(id: string, carrier: string, seen: ReadonlySet<string> = new Set()): boolean {
-    if (seen.has(id)) return false;
-    const deeper = new Set([...seen, id]);
-    return this.unit.carriers(id).some((one) => one === carrier || this.ridesOn(one, carrier, deeper));
+  /** What the instruction since the last call read and changed. */
+  takeFootprint(): Footprint {
+    const changes: Change[] = [];
+    for (const [cell, before] of this.#writes) {
+      const value = this.values[cell];
+      if (value !== undefined && !isSameValue(value, before)) changes.push({ cell, value });
+    }
+    const footprint = { reads: [...this.#reads], changes };
+    this.#reads = new Set();
+    this.#writes = new Map();
+    return footprint;
   }
 
-  note(map: 'valid' | 'done' | 'known' | 'open', id: string, where: BuildSet): void {
-    this[map].set(id, this[map].get(id)?.or(where) ?? where);
+  #read(kind: CellKind, id: string): CellValue | undefined {
+    const cell = this.table.number(kind, id);
+    this.#reads.add(cell);
+    return this.values[cell];
   }
 
-  voidResult(id: string, where: BuildSet): void {
-    const set = this.valid.get(id);
-    if (set !== undefined) this.valid.set(id, set.minus(where));
+  #write(kind: CellKind, id: string, value: CellValue): void {
+    const cell = this.table.number(kind, id);
+    if (!this.#writes.has(cell)) this.#writes.set(cell, this.values[cell]);
+    this.values[cell] = value;
   }
+}
+
+/** Whether two values of one cell say the same. */
+export function isSameValue(one: CellValue | undefined, other: CellValue | undefined): boolean {
+  if (one === other) return true;
+  if (one === undefined || other === undefined) return false;
+  if ('pieces' in one && 'pieces' in other) return isSameLane(one, other);
+  if (one instanceof Map && other instanceof Map) return samePartners(one, other);
+  return false;
+}
+
+function samePartners(one: Partners, other: Partners): boolean {
+  return one.size === other.size && [...one].every(([id, where]) => other.get(id) === where);
 }

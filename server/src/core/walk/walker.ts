@@ -1,76 +1,102 @@
 import type { BuildSet } from '../builds';
 import type { Instruction } from '../model/generated/types';
-import type { ItemRange } from '../syntax/node';
-import type { Cause, Failure, Happening } from './failure';
+import type { Cause, Deed } from './failure';
 import type { UnitModel } from './unitModel';
-import { WalkState } from './walkState';
+import type { WalkState } from './walkState';
 
-/** An instruction as it is carried out: where it stands and for which builds. */
+/** An instruction as it is carried out, and for which builds. */
 export interface Act {
   readonly instruction: Instruction;
   readonly where: BuildSet;
-  readonly at: ItemRange;
-  readonly index: number;
+  /** Where its result is not right, so that it is worth nothing yet. */
+  readonly fails: BuildSet;
 }
 
-export interface FailureDetails {
-  readonly at?: ItemRange | undefined;
+/** A failure as an instruction finds it; what made it so is looked up afterwards. */
+export interface Found {
+  readonly cause: Cause;
+  readonly about: string;
+  readonly other: string | undefined;
+  readonly where: BuildSet;
+  /** The condition that shows it, by its place among those of the instruction; undefined where the instruction does. */
+  readonly asked: number | undefined;
+  readonly blame: Blame | undefined;
+}
+
+/** The last of these deeds to this part is to blame. */
+export interface Blame {
+  readonly part: string;
+  readonly deeds: readonly Deed[];
+}
+
+export interface Done {
+  readonly what: Deed;
+  readonly part: string;
+  readonly where: BuildSet;
+}
+
+interface Details {
+  readonly asked?: number;
   readonly other?: string;
-  readonly because?: Happening | undefined;
+  readonly blame?: readonly Deed[];
+  /** Whose deeds are to blame, where it is not the other part, or else the part itself. */
+  readonly blamed?: string;
 }
 
-/** Failures of one instruction alone, whatever was done before it. */
-const CERTAIN: ReadonlySet<Cause> = new Set(['cleaning-forbidden']);
-
-/** What the verbs work with: the state of the unit, and the means to report and to remember what happened. */
+/** What the verbs work with: the state of the unit, and the means to say what fails and what was done. */
 export class Walker {
-  readonly state: WalkState;
-  readonly failures: Failure[] = [];
-  readonly #happenings = new Map<string, Happening[]>();
-  /** What was told before, by what is to blame for it and when that happened. */
-  readonly #told = new Map<string, BuildSet>();
-  /** Place of the last instruction that could not be resolved: nobody knows what it would have done. */
-  #unresolved = -1;
+  found: Found[] = [];
+  done: Done[] = [];
 
-  constructor(readonly unit: UnitModel) {
-    this.state = new WalkState(unit);
-  }
+  constructor(
+    readonly unit: UnitModel,
+    readonly state: WalkState,
+  ) {}
 
-  /**
-   * Reports a failure where the set holds anything; gives back whether it does. What an unresolved instruction may have
-   * put right, and what has the same cause as something told before, is not told.
-   */
-  fail(cause: Cause, about: string, where: BuildSet, details: FailureDetails = {}): boolean {
+  /** Says that something fails where the set holds anything; gives back whether it does. */
+  fail(cause: Cause, about: string, where: BuildSet, details: Details = {}): boolean {
     if (where.isEmpty) return false;
-    const { at, other, because } = details;
-    if (this.#unresolved >= 0 && (because?.index ?? -1) < this.#unresolved && !CERTAIN.has(cause)) return true;
-    const key = other === undefined ? undefined : `${other} ${because?.index ?? 'from the start'}`;
-    const told = key === undefined ? undefined : this.#told.get(key);
-    if (told !== undefined && where.isWithin(told)) return true;
-    if (key !== undefined) this.#told.set(key, told?.or(where) ?? where);
-    this.failures.push({ cause, about, other, where, at, because });
+    const { asked, other, blame, blamed } = details;
+    this.found.push({
+      cause,
+      about,
+      other,
+      where,
+      asked,
+      blame: blame === undefined ? undefined : { part: blamed ?? other ?? about, deeds: blame },
+    });
     return true;
   }
 
-  /** An instruction that is half typed or names what does not exist. */
-  skipped(index: number): void {
-    this.#unresolved = index;
-  }
-
-  happened(what: Happening['what'], part: string, act: Act): void {
-    const list = this.#happenings.get(part) ?? [];
-    list.push({ what, part, where: act.where, at: act.at, index: act.index });
-    this.#happenings.set(part, list);
-  }
-
-  /** The last time that one of these things happened to a part, for some of the builds. */
-  lastTime(part: string, whats: readonly Happening['what'][], where: BuildSet): Happening | undefined {
-    return this.#happenings.get(part)?.findLast((one) => whats.includes(one.what) && one.where.overlaps(where));
+  happened(what: Deed, part: string, where: BuildSet): void {
+    if (!where.isEmpty) this.done.push({ what, part, where });
   }
 
   /** A part was turned, moved or taken off: results that depend on it are worth nothing any more. */
   touched(part: string, where: BuildSet): void {
-    for (const id of this.unit.resultsOn(part)) this.state.voidResult(id, where);
+    if (where.isEmpty) return;
+    const { relations } = this.unit;
+    for (const id of relations.resultsOn(part)) this.state.forget('valid', id, where);
+    for (const group of relations.groupsOf(part)) this.#unbalance(group, [part], where);
+    const held = relations.heldBy(part);
+    for (const group of new Set(held.flatMap((one) => relations.groupsOf(one)))) {
+      this.#unbalance(
+        group,
+        held.filter((one) => relations.membersOf(group).includes(one)),
+        where,
+      );
+    }
+  }
+
+  /** In a group that keeps its position, members that are marked come back to where they were balanced. */
+  #unbalance(group: string, moved: readonly string[], where: BuildSet): void {
+    const keeps = this.unit.family.value.balanceGroups?.find((one) => one.id.id === group)?.value.keepPosition?.value;
+    let lost = where;
+    if (keeps === true) {
+      const kept = moved.map((part) => this.state.lane(part).marked);
+      lost = where.minus(kept.reduce((all, one) => all.and(one), where));
+    }
+    this.state.forget('valid', group, lost);
   }
 
   /** The builds of an act in which the part can be there at all; elsewhere the act says nothing about it. */

@@ -1,6 +1,6 @@
 import type { ProcedureView } from '../../analysis/procedureView';
 import type { ItemRange } from '../../syntax/node';
-import type { Failure } from '../../walk/failure';
+import type { Deed, Failure } from '../../walk/failure';
 import type { Messages } from '../defineRule';
 import type { RuleContext } from '../ruleContext';
 
@@ -13,10 +13,13 @@ const DONE = {
   cleaned: 'is cleaned here',
   applied: 'is treated here',
   measured: 'was done here',
-  checked: 'was done here',
-  touched: 'is touched here',
+  seated: 'is seated here',
+  marked: 'is marked here',
+  adjusted: 'is set here',
   heated: 'is heated here',
-} as const;
+  sent: 'leaves here',
+  discarded: 'is thrown away here',
+} as const satisfies Record<Deed, string>;
 
 /** Reports what the walk found, at the instruction that shows it, with the one that led to it. */
 export function reportFailure<M extends Messages, Key extends keyof M & string>(

@@ -1,0 +1,117 @@
+import type { BuildSet } from '../builds';
+import type { ItemRange } from '../syntax/node';
+import type { Cause, Failure, Happening } from './failure';
+import { PREMISES } from './premise';
+import type { Walked } from './rewalk';
+import type { Found } from './walker';
+import type { PlanEntry } from './walkPlan';
+
+/** Failures of one instruction alone, whatever was done before it. */
+const CERTAIN: ReadonlySet<Cause> = new Set(['cleaning-forbidden', 'loop-broken']);
+
+/** Everything that fails, in the order in which it shows, with what is to blame; one cause is told once. */
+export function failuresOf(walked: Walked): Failure[] {
+  return new Telling(walked).all();
+}
+
+class Telling {
+  readonly #failures: Failure[] = [];
+  /** What was told before, by what is to blame for it and when that happened. */
+  readonly #told = new Map<string, BuildSet>();
+  readonly #places = new Map<ItemRange, number>();
+  readonly #brokenLoops = new Set<number>();
+  /** Place of the last instruction that could not be resolved: nobody knows what it would have done. */
+  #unresolved = -1;
+
+  constructor(readonly walked: Walked) {}
+
+  all(): Failure[] {
+    const { plan, steps, end } = this.walked;
+    for (const [index, step] of steps.entries()) {
+      const entry = plan.entries[index];
+      for (const found of step.found) this.#tell(found, index, entry);
+      if (entry?.is === 'gap' || (entry?.is === 'act' && !entry.resolved)) this.#unresolved = index;
+    }
+    for (const found of end.found) this.#tell(found, steps.length, undefined);
+    return this.#failures;
+  }
+
+  #tell(found: Found, index: number, entry: PlanEntry | undefined): void {
+    const failure = this.#failure(found, index, placeOf(entry, found.asked));
+    // What an unresolved instruction may have put right is not told.
+    const before = failure.because?.index ?? -1;
+    if (this.#unresolved >= 0 && before < this.#unresolved && !CERTAIN.has(found.cause)) return;
+    if (this.#wasTold(failure)) return;
+    if (entry?.is === 'act' && entry.loop !== undefined) this.#tellLoop(failure, entry.loop);
+    else this.#failures.push(failure);
+  }
+
+  /** What rests on the same as something told before is not told, nor the same thing at the same place again. */
+  #wasTold(failure: Failure): boolean {
+    const { cause, about, other, where, at } = failure;
+    const keys = [`${cause} ${about} ${other ?? ''} ${this.#placeNumber(at)}`, ...this.#premiseOf(failure)];
+    const told = keys.some((key) => {
+      const known = this.#told.get(key);
+      return known !== undefined && where.isWithin(known);
+    });
+    for (const key of keys) this.#told.set(key, this.#told.get(key)?.or(where) ?? where);
+    return told;
+  }
+
+  #premiseOf({ cause, about, other, where, index }: Failure): string[] {
+    const premise = PREMISES[cause];
+    const part = premise?.of === 'other' ? other : about;
+    if (premise === undefined || part === undefined) return [];
+    return [`${part} ${premise.is} ${this.#lastTime(index, part, premise.since, where)?.index ?? 'from the start'}`];
+  }
+
+  /** Entries that are walked twice stand at one place. */
+  #placeNumber(at: ItemRange | undefined): number {
+    if (at === undefined) return -1;
+    const number = this.#places.get(at) ?? this.#places.size;
+    this.#places.set(at, number);
+    return number;
+  }
+
+  /** The first thing that fails the second time round stands for the loop. */
+  #tellLoop(within: Failure, loop: number): void {
+    const told = this.walked.plan.loops[loop];
+    if (told === undefined || this.#brokenLoops.has(loop)) return;
+    this.#brokenLoops.add(loop);
+    const { where, index, because } = within;
+    this.#failures.push({
+      cause: 'loop-broken',
+      about: told.target,
+      other: undefined,
+      where,
+      at: told.at,
+      index,
+      because,
+      within,
+    });
+  }
+
+  #failure({ cause, about, other, where, blame }: Found, index: number, at: ItemRange | undefined): Failure {
+    const because = blame === undefined ? undefined : this.#lastTime(index, blame.part, blame.deeds, where);
+    return { cause, about, other, where, at, index, because, within: undefined };
+  }
+
+  /** The last time, before an instruction, that one of these deeds was done to a part for some of the builds. */
+  #lastTime(before: number, part: string, deeds: readonly string[], where: BuildSet): Happening | undefined {
+    const { plan, steps } = this.walked;
+    for (let index = before - 1; index >= 0; index--) {
+      const done = steps[index]?.done;
+      if (done === undefined || done.length === 0) continue;
+      const match = done.findLast((one) => one.part === part && deeds.includes(one.what) && one.where.overlaps(where));
+      const at = placeOf(plan.entries[index]);
+      if (match !== undefined && at !== undefined) return { ...match, at, index };
+    }
+    return undefined;
+  }
+}
+
+/** Where an entry stands, or one of its conditions. Only the plan says so, for what an entry did may be older than its place. */
+function placeOf(entry: PlanEntry | undefined, asked?: number): ItemRange | undefined {
+  if (entry === undefined || entry.is === 'gap') return undefined;
+  return entry.is === 'act' && asked !== undefined ? entry.asked[asked]?.at : entry.at;
+}

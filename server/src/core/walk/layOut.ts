@@ -1,0 +1,137 @@
+import { nestedInstructions, objectIds } from '../analysis/instructions';
+import type { InstructionView, StepView } from '../analysis/procedureView';
+import type { BuildSet } from '../builds';
+import type { InspectInstruction, Instruction } from '../model/generated/types';
+import { type Asked, askedBy } from './decisions';
+import { isResolved, isStepResolved, isWhole } from './resolved';
+import type { Fork } from './trace';
+import type { UnitModel } from './unitModel';
+import type { Loop, PlanAct, PlanEntry, WalkPlan } from './walkPlan';
+
+/** Lays out the walk of a procedure: its instructions in the order in which they come, on every way. */
+export function planOf(unit: UnitModel): WalkPlan {
+  return new Layout(unit).plan();
+}
+
+type IfNot = NonNullable<InspectInstruction['ifNot']>;
+
+class Layout {
+  readonly #entries: PlanEntry[] = [];
+  readonly #forks: Fork[] = [];
+  readonly #loops: Loop[] = [];
+  /** Where each step begins among the entries. */
+  readonly #begins = new Map<string, number>();
+  /** The ways on which the work has been broken off. */
+  #dead: BuildSet;
+
+  constructor(readonly unit: UnitModel) {
+    this.#dead = unit.space.nothing;
+  }
+
+  plan(): WalkPlan {
+    const { unit } = this;
+    const { procedure, space } = unit;
+    const torn = new Set(procedure.document.problems.map((problem) => problem.range.item));
+    for (const view of procedure.steps) {
+      if (torn.has(view.step.node.item) || !isStepResolved(view, unit)) this.#entries.push({ is: 'gap' });
+      this.#step(view);
+    }
+    const { starts, ends } = procedure.value;
+    return {
+      unit,
+      entries: this.#entries,
+      forks: this.#forks,
+      loops: this.#loops,
+      alive: space.everything.minus(this.#dead),
+      whole: isWhole(unit),
+      startsAndEnds: `${starts?.id} ${ends?.id}`,
+      stores: [...new Set([...procedure.consumables.values()].map((item) => item.document))],
+    };
+  }
+
+  #step(view: StepView): void {
+    if (!this.#begins.has(view.id)) this.#begins.set(view.id, this.#entries.length);
+    let within = view.where.minus(this.#dead);
+    if (view.step.optional?.value === true && !within.isEmpty) {
+      const title = view.step.title?.text ?? view.id;
+      within = within.minus(this.#fork(`step "${title}" is left out`, `step "${title}" is done`));
+    }
+    const asked = askedBy(view.phase, view.step);
+    for (const one of view.instructions) if (!one.nested) this.#act(view, one, within, asked);
+  }
+
+  #act(step: StepView, { instruction, where }: InstructionView, within: BuildSet, asked: readonly Asked[]): void {
+    const here = where.and(within).minus(this.#dead);
+    const resolved = isResolved(instruction, this.unit);
+    const ifNot = 'ifNot' in instruction ? instruction.ifNot : undefined;
+    const fails =
+      ifNot === undefined || here.isEmpty ? this.unit.space.nothing : this.#failing(instruction, ifNot, here);
+    const at = instruction.verbKey ?? instruction.node;
+    const all =
+      instruction.when === undefined && instruction.unless === undefined ? asked : [...asked, ...askedBy(instruction)];
+    const act: PlanAct = {
+      is: 'act',
+      step,
+      instruction,
+      where: here,
+      fails,
+      asked: all,
+      resolved,
+      at,
+      loop: undefined,
+    };
+    this.#entries.push(act);
+    if (ifNot === undefined || fails.isEmpty) return;
+    this.#otherWay(step, instruction, fails);
+    if (ifNot.goTo !== undefined) this.#goBack(act, ifNot.goTo.id, fails);
+    else if (ifNot.reject?.value === true) this.#dead = this.#dead.or(fails);
+  }
+
+  /** Where the work goes another way because a result is not right. Without further instructions there is one way only. */
+  #failing(instruction: Instruction, ifNot: IfNot, where: BuildSet): BuildSet {
+    if ((ifNot.do ?? []).length === 0 && ifNot.goTo === undefined) return this.unit.space.nothing;
+    const what = this.#nameOf(instruction);
+    return where.and(this.#fork(`${what} is not right`, `${what} is right`));
+  }
+
+  #otherWay(step: StepView, instruction: Instruction, fails: BuildSet): void {
+    const nested = new Set(nestedInstructions(instruction));
+    for (const one of step.instructions) if (nested.has(one.instruction)) this.#act(step, one, fails, []);
+  }
+
+  /** Walks what lies between the target and the instruction once more. What goes back within it does so only once. */
+  #goBack(act: PlanAct, target: string, fails: BuildSet): void {
+    const from = this.#begins.get(target);
+    if (from === undefined) {
+      this.#entries.push({ is: 'lost-loop', target, where: fails, at: act.at });
+      return;
+    }
+    const loop = this.#loops.push({ target, at: act.at }) - 1;
+    const until = this.#entries.indexOf(act);
+    const { nothing } = this.unit.space;
+    for (const entry of this.#entries.slice(from, until + 1)) {
+      if (entry.is !== 'act' || entry.loop !== undefined) continue;
+      const again = { ...entry, where: entry.where.and(fails), loop };
+      if (entry === act) this.#entries.push({ ...again, where: fails, fails: nothing });
+      else if (!again.where.isEmpty) this.#entries.push({ ...again, fails: again.fails.and(fails) });
+    }
+  }
+
+  #fork(taken: string, notTaken: string): BuildSet {
+    const index = this.#forks.length;
+    this.#forks.push({ index, taken, notTaken });
+    return this.unit.space.fork(index);
+  }
+
+  #nameOf(instruction: Instruction): string {
+    const [id] = objectIds(instruction);
+    const { family } = this.unit;
+    const { limits = [], readings = [], balanceGroups = [], checks = [] } = family.value;
+    const own = this.unit.procedure.value.readings ?? [];
+    const named = [...limits, ...readings, ...own, ...balanceGroups].find((one) => one.id.id === id)?.value.name?.text;
+    const check = checks.find((one) => one.id.id === id)?.value.say?.text;
+    if (named !== undefined) return `the ${named}`;
+    if (check !== undefined) return `the check "${check}"`;
+    return id !== undefined && family.part(id) !== undefined ? `the ${family.nameOf(id)}` : 'the check';
+  }
+}

@@ -1,0 +1,57 @@
+import type { StepView } from '../analysis/procedureView';
+import type { BuildSpace } from '../builds';
+import type { Unit } from '../model/facts';
+import { VERBS } from '../model/generated/shapes';
+import type { Instruction } from '../model/generated/types';
+import { unitOf } from '../model/readUnit';
+import type { UnitModel } from './unitModel';
+
+const remembered = new WeakMap<Instruction, { readonly space: BuildSpace; readonly resolved: boolean }>();
+
+/** Whether everything about an instruction is typed and everything that it names exists. */
+export function isResolved(instruction: Instruction, unit: UnitModel): boolean {
+  const known = remembered.get(instruction);
+  // A space belongs to one reading of a family, so where it is the same the parts are.
+  if (known?.space === unit.space) return known.resolved;
+  const resolved = readsWhole(instruction, unit);
+  remembered.set(instruction, { space: unit.space, resolved });
+  return resolved;
+}
+
+function readsWhole(instruction: Instruction, unit: UnitModel): boolean {
+  const read = unitOf(instruction.node);
+  if (read === undefined || read.problems.length > 0 || isGluedVerb(instruction)) return false;
+  return (
+    areConditionsKnown(read, unit) &&
+    read.facts.refs.every(({ ref }) => ref.kind !== 'part' || unit.part(ref.id) !== undefined)
+  );
+}
+
+/** The same for what is said of a step and of its phase. */
+export function isStepResolved({ step, phase }: StepView, unit: UnitModel): boolean {
+  return [step, phase].every((one) => {
+    const read = unitOf(one.node);
+    return read !== undefined && read.problems.length === 0 && areConditionsKnown(read, unit);
+  });
+}
+
+/** A condition that names what does not exist is met nowhere, and says nothing about where it was meant to be met. */
+function areConditionsKnown(read: Unit, { space }: UnitModel): boolean {
+  return read.facts.conditions.every(({ condition }) =>
+    condition.names.every(({ expr }) => expr !== undefined && space.unknownNames(expr).length === 0),
+  );
+}
+
+const GLUED = new RegExp(`^\\s*(?:${VERBS.join('|')})(?::|\\s*$)`);
+
+/** `remove:cover` and a verb without anything behind it read as a sentence, and were meant as an instruction. */
+function isGluedVerb(instruction: Instruction): boolean {
+  return instruction.verb === 'say' && instruction.node.kind === 'scalar' && GLUED.test(instruction.node.text);
+}
+
+/** While an instruction is half typed, nobody can say what is missing at the end. */
+export function isWhole({ procedure }: UnitModel): boolean {
+  if (procedure.document.problems.length > 0) return false;
+  for (const unit of procedure.units()) if (unit.problems.length > 0) return false;
+  return procedure.steps.length > 0;
+}
