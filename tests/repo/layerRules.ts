@@ -16,8 +16,8 @@ export const coreLayers = [
   'ide',
 ] as const;
 
-/** The sheet stands beside rules and interactive features, on the analysis: it meets neither of them. */
-export const coreFolders: readonly string[] = [...coreLayers, 'sheet'];
+/** The sheet and the chart stand beside rules and interactive features, on what is below them: they meet neither. */
+export const coreFolders: readonly string[] = [...coreLayers, 'sheet', 'chart'];
 
 /** Files beside the layers that every layer may import, because they themselves import the text layer at most. */
 export const coreBaseFiles = ['host.ts', 'settings.ts'] as const;
@@ -30,13 +30,16 @@ function forbid(name: string, from: ForbiddenRule['from'], to: ForbiddenRule['to
 }
 
 function upward(layer: string, index: number): ForbiddenRule[] {
-  const above = [...coreLayers.slice(index + 1), 'sheet'].join('|');
+  const above = [...coreLayers.slice(index + 1), 'sheet', 'chart'].join('|');
   return [forbid(`core-upward-${layer}`, { path: `${core}${layer}/` }, { path: `${core}(?:${above})/` })];
 }
 
 const coreRules: ForbiddenRule[] = [
   ...coreLayers.flatMap(upward),
-  forbid('core-upward-sheet', { path: `${core}sheet/` }, { path: `${core}(?:rules|ide)/` }),
+  forbid('core-upward-sheet', { path: `${core}sheet/` }, { path: `${core}(?:rules|ide|chart)/` }),
+  forbid('core-upward-chart', { path: `${core}chart/` }, { path: `${core}(?:rules|ide)/` }),
+  // Of the sheet the chart takes how markup is written, and nothing of what a sheet says.
+  forbid('chart-markup-only', { path: `${core}chart/` }, { path: `${core}sheet/(?!htmlText\\.ts$)` }),
   forbid('core-base-low', { path: base }, { path: `${core}(?!text/)[^/]+/` }),
   forbid('core-whole-not-from-layers', { path: `${core}[^/]+/` }, { path: `${core}[^/]+\\.ts$`, pathNot: base }),
   forbid('core-alone', { path: core }, { path: '^(?:server/src/(?!core/)|client/)' }),

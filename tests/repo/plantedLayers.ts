@@ -12,6 +12,7 @@ export interface Plant {
 export const innocentFiles: readonly string[] = [
   ...coreLayers.map((layer) => `server/src/core/${layer}/innocent.ts`),
   'server/src/core/sheet/innocent.ts',
+  'server/src/core/chart/innocent.ts',
   'server/src/core/index.ts',
   'server/src/lsp/innocent.ts',
   'server/src/lsp/protocol.ts',
@@ -49,6 +50,9 @@ export const plants: readonly Plant[] = [
   typePlant('core-upward-text', `${coreFolder}/text`, '../ide/innocent'),
   plant('core-upward-sheet', `${coreFolder}/sheet`, '../rules/innocent'),
   typePlant('core-upward-sheet', `${coreFolder}/sheet`, '../ide/innocent'),
+  plant('core-upward-chart', `${coreFolder}/chart`, '../rules/innocent'),
+  typePlant('core-upward-chart', `${coreFolder}/chart`, '../ide/innocent'),
+  plant('chart-markup-only', `${coreFolder}/chart`, '../sheet/innocent'),
   typePlant('core-upward-rules', `${coreFolder}/rules`, '../sheet/innocent'),
   { ...plant('core-base-low', coreFolder, './model/innocent'), file: `${coreFolder}/host.ts` },
   plant('core-whole-not-from-layers', `${coreFolder}/text`, '../index'),
