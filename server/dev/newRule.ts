@@ -1,7 +1,7 @@
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 
 /** Writes a new rule, its test and its line in the group: `npm run new-rule quantities torque-unit-missing`. */
-const GROUPS = ['form', 'quantities', 'threads', 'tools', 'kit', 'walk', 'limits', 'control'];
+const GROUPS = ['form', 'quantities', 'threads', 'tools', 'kit', 'family', 'walk', 'limits', 'control'];
 
 const RULE = `import { defineRule } from '../defineRule';
 import { inStep } from '../examples';

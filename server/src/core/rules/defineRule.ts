@@ -14,7 +14,7 @@ import type { Finding, FixSafety } from './finding';
 import type { RuleContext } from './ruleContext';
 
 /** The groups that rules stand in; each has a folder. */
-export type RuleGroup = 'form' | 'quantities' | 'threads' | 'tools' | 'kit' | 'walk' | 'limits' | 'control';
+export type RuleGroup = 'form' | 'quantities' | 'threads' | 'tools' | 'kit' | 'family' | 'walk' | 'limits' | 'control';
 
 /** Messages by key. A message starts with a capital, says what is wrong and what to do, and has no full stop at its end. */
 export type Messages = Readonly<Record<string, (...args: never[]) => string>>;

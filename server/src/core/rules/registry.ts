@@ -1,5 +1,6 @@
 import { CONTROL_RULES } from './control';
 import type { Rule } from './defineRule';
+import { FAMILY_RULES } from './family';
 import { FORM_RULES } from './form';
 import { KIT_RULES } from './kit';
 import { QUANTITY_RULES } from './quantities';
@@ -14,6 +15,7 @@ export const RULES: readonly Rule[] = [
   ...THREAD_RULES,
   ...TOOL_RULES,
   ...KIT_RULES,
+  ...FAMILY_RULES,
   ...WALK_RULES,
   ...CONTROL_RULES,
 ];

@@ -28,8 +28,6 @@ const messages = {
     `No build that this procedure covers meets this condition, so ${owner} never applies; add to what it covers, or mend the condition`,
   key: (key: string) =>
     `"${key}" holds on none of the builds and outcomes that this value is for; mend it, or take the entry out`,
-  option: (id: string) =>
-    `No unit can have the option "${id}": what it needs, excludes and is for contradict each other`,
   cycle: (id: string) =>
     `What "${id}" is found to be decides whether it can be found; take it out of its own condition`,
 };
@@ -65,12 +63,9 @@ export const conditionNeverTrue = defineRule({
     },
     family(family, ctx) {
       for (const problem of family.space.problems) {
-        const key =
-          problem.kind === 'option-never-exists' ? 'option' : problem.kind === 'outcome-cycle' ? 'cycle' : undefined;
-        if (key === undefined || !('id' in problem)) continue;
-        const declared =
-          family.declared(key === 'option' ? 'option' : 'outcome').get(problem.id) ?? family.parts.get(problem.id)?.id;
-        if (declared !== undefined) ctx.report(declared.node, key, [problem.id], { about: [problem.id] });
+        if (problem.kind !== 'outcome-cycle') continue;
+        const declared = family.declared('outcome').get(problem.id) ?? family.parts.get(problem.id)?.id;
+        if (declared !== undefined) ctx.report(declared.node, 'cycle', [problem.id], { about: [problem.id] });
       }
     },
   },
