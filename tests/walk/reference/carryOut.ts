@@ -21,33 +21,40 @@ export function carryOut(unit: Unit, instruction: Instruction): void {
 function onPart(unit: Unit, id: string, instruction: Instruction): void {
   switch (instruction.verb) {
     case 'loosen':
-      return loosen(unit, id);
+      loosen(unit, id);
+      break;
     case 'remove':
-      return remove(unit, id, 'count' in instruction ? instruction.count?.value : undefined);
+      remove(unit, id, 'count' in instruction ? instruction.count?.value : undefined);
+      break;
     case 'install':
-      return install(unit, id, { count: instruction.count?.value, trial: instruction.trial?.value === true });
+      install(unit, id, { count: instruction.count?.value, trial: instruction.trial?.value === true });
+      break;
     case 'press':
-      return install(unit, id, { count: undefined, trial: false });
+      install(unit, id, { count: undefined, trial: false });
+      break;
     case 'seat':
-      return seat(unit, id);
+      seat(unit, id);
+      break;
     case 'tighten':
-      return tighten(unit, id, instruction);
+      tighten(unit, id, instruction);
+      break;
     case 'clean':
-      return clean(unit, id, instruction);
+      clean(unit, id, instruction);
+      break;
     case 'mark':
-      return mark(unit, id, instruction);
+      mark(unit, id, instruction);
+      break;
     case 'align':
-      return align(
-        unit,
-        id,
-        (instruction.to ?? []).map((ref) => ref.id),
-      );
+      align(unit, id, instruction.to ?? []);
+      break;
     case 'heat':
-      return heat(unit, id, 'hot');
+      heat(unit, id, 'hot');
+      break;
     case 'cool':
-      return heat(unit, id, 'cold');
+      heat(unit, id, 'cold');
+      break;
     default:
-      return onPartElsewhere(unit, id, instruction);
+      onPartElsewhere(unit, id, instruction);
   }
 }
 
@@ -65,7 +72,8 @@ function onPartElsewhere(unit: Unit, id: string, instruction: Instruction): void
       return;
     case 'adjust':
       if (unit.facts.meant(unit.facts.part(id).lockedBy).length > 0) unit.open.add(id);
-      return touch(unit, id);
+      touch(unit, id);
+      return;
     case 'receive':
       state.away = false;
       return;
@@ -85,16 +93,20 @@ function onResult(unit: Unit, instruction: Instruction): void {
       for (const id of objectIds(instruction)) unit.known.add(id);
       return;
     case 'measure':
-      return measure(unit, instruction);
+      measure(unit, instruction);
+      break;
     case 'calculate':
       needsReadings(unit, instruction.calculate?.id ?? '', instruction.from);
-      return made(unit, instruction.calculate?.id ?? '');
+      made(unit, instruction.calculate?.id ?? '');
+      return;
     case 'check':
       if (instruction.check?.is === 'ref') made(unit, instruction.check.ref.id);
       return;
     case 'balance':
-      return balance(unit, instruction);
+      balance(unit, instruction);
+      break;
     case 'wait':
-      return wait(unit, instruction);
+      wait(unit, instruction);
+      break;
   }
 }
