@@ -81,7 +81,7 @@ function onPartElsewhere(unit: Unit, id: string, instruction: Instruction): void
     case 'return':
     case 'discard':
       if (unit.isInUnit(id)) unit.fail('still-in-unit', id);
-      if (instruction.verb === 'send') state.away = true;
+      if (instruction.verb === 'send') Object.assign(state, { away: true, clean: false, inspected: false });
       else if (instruction.verb === 'return') state.returned = true;
       else Object.assign(state, { scrapped: true, fresh: true, decided: true });
   }

@@ -4,9 +4,9 @@ import { assemblyParts, type Unit } from './unit';
 export function atTheEnd(unit: Unit): void {
   const ends = unit.facts.procedure.value.ends?.id ?? 'assembled';
   for (const id of unit.facts.partIds) {
-    leftIn(unit, id);
+    leftIn(unit, id, ends);
     leftOff(unit, id, ends);
-    leftLoose(unit, id);
+    if (ends !== 'parts') leftLoose(unit, id);
     alignmentMissing(unit, id);
     fateOpen(unit, id);
   }
@@ -14,15 +14,15 @@ export function atTheEnd(unit: Unit): void {
   if (ends === 'assembled') unproved(unit);
 }
 
-function leftIn(unit: Unit, id: string): void {
-  const isTemporary = unit.facts.part(id).temporary?.value === true;
+function leftIn(unit: Unit, id: string, ends: string): void {
   if (!unit.isInPlace(id) || id === unit.facts.base) return;
-  const isStray = unit.isInUnit(id) && !unit.facts.belongsToFinished(id);
-  if (isTemporary || isStray || unit.of(id).trial) unit.fail('left-in', id);
+  const isTemporary = unit.facts.part(id).temporary?.value === true;
+  const isStray = isTemporary || (unit.isInUnit(id) && !unit.facts.belongsToFinished(id));
+  if (unit.of(id).trial || (ends === 'assembled' && isStray)) unit.fail('left-in', id);
 }
 
 function leftOff(unit: Unit, id: string, ends: string): void {
-  if (ends === 'parts' || id === unit.facts.base || unit.facts.part(id).temporary?.value === true) return;
+  if (ends === 'parts' || unit.facts.part(id).temporary?.value === true) return;
   const isWanted = ends === 'assembled' || assemblyParts(unit.facts, ends).includes(id);
   if (!isWanted || !unit.facts.belongsToFinished(id)) return;
   if (unit.of(id).pieces < unit.facts.piecesOf(id)) unit.fail('left-off', id);
@@ -30,10 +30,11 @@ function leftOff(unit: Unit, id: string, ends: string): void {
 
 function leftLoose(unit: Unit, id: string): void {
   const { torque, angle, kind } = unit.facts.part(id);
-  if (!unit.isInPlace(id)) return;
+  const { snug, released } = unit.of(id);
+  if (!unit.isInPlace(id) || !unit.facts.belongsToFinished(id)) return;
   const isTightened = unit.facts.value(torque) !== undefined || unit.facts.value(angle) !== undefined;
-  const isLoose = isTightened && !unit.isTorqued(id);
-  if (isLoose || (kind?.value === 'retaining-ring' && unit.of(id).released)) unit.fail('left-loose', id);
+  const isLoose = isTightened ? !unit.isTorqued(id) && !snug : kind?.value === 'retaining-ring' && released;
+  if (isLoose) unit.fail('left-loose', id);
 }
 
 function alignmentMissing(unit: Unit, id: string): void {

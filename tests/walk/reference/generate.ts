@@ -45,6 +45,7 @@ ends: ${work === 'strip' ? 'parts' : 'assembled'}
 function stepsOf(structure: Structure, extras: FamilyExtras): PlannedStep[] {
   const { plan } = structure;
   const first = [planned('identify', 'nut-hand', { when: 'var-b' })];
+  if (plan.work === 'assembly') first.push(planned('install', BASE));
   if (plan.blank) first.push(planned('install', 'blank'));
   const steps = [...chunks('first', first, plan)];
   if (plan.work !== 'assembly') steps.push(...chunks('strip', stripWork(structure, extras), plan));

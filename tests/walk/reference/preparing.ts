@@ -53,9 +53,9 @@ export function decide(unit: Unit, id: string): void {
 }
 
 export function mark(unit: Unit, id: string, { by, across }: MarkInstruction): void {
-  unit.needsReach(id);
   const others = (across ?? []).map((ref) => ref.id).filter((other) => unit.facts.isMet(other));
   for (const one of [id, ...others]) {
+    unit.needsReach(one);
     const state = unit.of(one);
     state.marked = true;
     state.misaligned = false;

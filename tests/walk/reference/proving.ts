@@ -26,7 +26,7 @@ export function made(unit: Unit, id: string, proves = true): void {
 export function needsReadings(unit: Unit, about: string, sum: readonly SignedTerm[] | undefined): void {
   for (const { term } of sum ?? []) {
     if (!('kind' in term) || !isReadingOrLimit(unit, term.id)) continue;
-    if (!unit.result(term.id).taken) unit.fail('not-measured', term.id, about);
+    if (!unit.result(term.id).taken) unit.fail('not-measured', about, term.id);
   }
 }
 

@@ -17,6 +17,7 @@ export function install(unit: Unit, id: string, { count, trial }: Fitting): void
   state.snug = false;
   state.spent = false;
   state.scrapped = false;
+  state.away = false;
   state.trial = trial;
   state.fitted = true;
   if (unit.facts.isRingOrClamp(id)) state.released = true;
@@ -39,8 +40,7 @@ function needsFreeWay(unit: Unit, id: string): void {
   for (const fastener of facts.fastenersOf(id)) {
     if (unit.holdsFast(fastener, id) && !facts.ridesOn(fastener, id)) unit.fail('in-the-way', id, fastener);
   }
-  const goesIntoUnit =
-    facts.carriersOf(id).some((carrier) => unit.isInUnit(carrier)) || facts.hasCarrierThatIsNotThere(id);
+  const goesIntoUnit = facts.carriersOf(id).some((carrier) => unit.isInUnit(carrier)) || facts.needsNoCarrier(id);
   for (const moved of [id, ...ridersOf(unit, id)]) {
     for (const cover of facts.coversOf(moved)) {
       if (facts.ridesOn(moved, cover)) continue;

@@ -1,5 +1,4 @@
 import type { TightenInstruction } from '../../../server/src/core/model/generated/types';
-import type { QuantityValue } from '../../../server/src/core/model/values';
 import { boundsOf } from '../../../server/src/core/quantity/bounds';
 import { needsHand, touch } from './touching';
 import type { Unit } from './unit';
@@ -31,34 +30,34 @@ export function tighten(unit: Unit, id: string, instruction: TightenInstruction)
   const wantsThreadlocker = facts.part(id).beforeFitting?.some(({ value }) => value === 'threadlock');
   if (wantsThreadlocker && state.threadlockBroken) unit.fail('not-threadlocked', id);
   const { plus } = instruction;
-  if (plus !== undefined && !unit.result(plus.id).taken) unit.fail('not-measured', plus.id, id);
+  if (plus !== undefined && !unit.result(plus.id).taken) unit.fail('not-measured', id, plus.id);
   state.released = false;
   state.spent = false;
-  if (isFinalPass(unit, id, instruction)) {
-    const count = instruction.count?.value;
-    state.tight = count === undefined ? state.pieces : Math.min(state.pieces, state.tight + count);
-    state.snug = false;
-  } else state.snug = true;
+  const pass = passOf(unit, id, instruction);
+  const count = instruction.count?.value;
+  if (pass !== 'final') state.tight = 0;
+  else state.tight = count === undefined ? state.pieces : Math.min(state.pieces, state.tight + count);
+  state.snug = pass === 'below';
   if (state.threadlocked) state.curing = true;
   for (const adjuster of facts.lockedBy(id)) unit.open.delete(adjuster);
   touch(unit, id);
 }
 
-/** Whether the fastener has what the family states afterwards, as far as the instruction can be told from a first pass. */
-function isFinalPass(unit: Unit, id: string, { torque, angle, passes }: TightenInstruction): boolean {
+/** Whether the fastener has what the family states afterwards, as far as a tightening can be told from a first pass. */
+function passOf(
+  unit: Unit,
+  id: string,
+  { torque, angle, passes }: TightenInstruction,
+): 'final' | 'below' | 'angle-missing' {
   const { facts } = unit;
   const own = passes?.at(-1) ?? facts.value(torque);
-  const ownAngle = facts.value(angle);
-  if (own === undefined) return true;
+  if (own === undefined) return 'final';
   const { torque: familyTorque, angle: familyAngle } = facts.part(id);
   const statement = own.reading.quantity;
   const wanted = facts.value(familyTorque)?.reading.quantity;
   if (statement !== undefined && wanted !== undefined && boundsOf(statement).highest < boundsOf(wanted).lowest) {
-    return false;
+    return 'below';
   }
-  return facts.value(familyAngle) === undefined || ownAngle !== undefined || hasAngle(own);
-}
-
-function hasAngle(value: QuantityValue): boolean {
-  return value.reading.quantity?.form === 'torque-angle';
+  const hasAngle = facts.value(angle) !== undefined || statement?.form === 'torque-angle';
+  return facts.value(familyAngle) === undefined || hasAngle ? 'final' : 'angle-missing';
 }

@@ -69,7 +69,7 @@ export class Unit {
     const comes = this.facts.comesWithUnit(id);
     const temporary = this.facts.part(id).temporary?.value === true;
     const inAssembly = starts !== 'parts' && (starts === 'assembled' || assemblyParts(this.facts, starts).includes(id));
-    const pieces = id === this.facts.base || (inAssembly && comes && !temporary) ? this.facts.piecesOf(id) : 0;
+    const pieces = inAssembly && comes && !temporary ? this.facts.piecesOf(id) : 0;
     return { ...NEW_PART, pieces, tight: pieces, fresh: pieces === 0 && (!comes || temporary), partners: new Set() };
   }
 
@@ -101,7 +101,7 @@ export class Unit {
   isInUnit(id: string, seen: readonly string[] = []): boolean {
     if (id === this.facts.base) return true;
     if (!this.isInPlace(id) || seen.includes(id)) return false;
-    if ((this.facts.part(id).sitsOn ?? []).length === 0 || this.facts.hasCarrierThatIsNotThere(id)) return true;
+    if (this.facts.needsNoCarrier(id)) return true;
     return this.facts.carriersOf(id).some((carrier) => this.isInUnit(carrier, [...seen, id]));
   }
 

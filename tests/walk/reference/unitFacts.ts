@@ -79,11 +79,9 @@ export class UnitFacts {
     return this.#once(`carriersOf ${id}`, () => this.meant(this.part(id).sitsOn?.map(({ ref }) => ref)));
   }
 
-  /** A carrier is named that this unit does not have, and nothing takes its place. */
-  hasCarrierThatIsNotThere(id: string): boolean {
-    return this.#once(`hasCarrierThatIsNotThere ${id}`, () =>
-      (this.part(id).sitsOn ?? []).some(({ ref }) => this.meant([ref]).length === 0),
-    );
+  /** The unit has nothing that could carry the part, so it counts as carried. */
+  needsNoCarrier(id: string): boolean {
+    return this.carriersOf(id).length === 0;
   }
 
   coversOf(id: string): string[] {

@@ -59,7 +59,20 @@ function groupOf(structure: Structure): FamilyExtras['group'] {
   );
   const [first, second] = plan.groupMembers.map((drawn) => able[drawn % Math.max(1, able.length)]?.id);
   if (first === undefined || second === undefined || first === second) return undefined;
-  return { members: [first, second], keepPosition };
+  const members = [first, second] as const;
+  return { members, keepPosition: keepPosition && canBeMarked(structure, members) };
+}
+
+/** Both members can be reached before the first of them comes off. */
+function canBeMarked(structure: Structure, members: readonly string[]): boolean {
+  const order = structure.order('strip').map(({ id }) => id);
+  const first = order.findIndex((id) => members.includes(id));
+  return members.every((member) =>
+    structure.part(member).behind.every((cover) => {
+      const rides = structure.ridesOn(member, cover) || structure.ridesOn(cover, member);
+      return rides || order.indexOf(cover) < first;
+    }),
+  );
 }
 
 /** A fastener that can be turned once more at the very end. */
