@@ -32,7 +32,7 @@ const WALK = new Set([
 test('a missing removal is told once, where it first shows', async () => {
   const steps =
     '- remove: cover-screw\n- remove: cap-nut\n- remove: [wheel, cover-seal]\n- install: [wheel, cap-nut, cover-seal, cover]';
-  expect(await walked(steps)).toEqual(['removed-while-covered: remove']);
+  expect(await walked(steps)).toEqual(['removed-while-covered: cap-nut']);
 });
 
 test('a half-typed removal keeps what follows silent', async () => {
@@ -44,7 +44,7 @@ test('a half-typed removal keeps what follows silent', async () => {
 
 test('a failure names the builds for which it holds', async () => {
   expect(await walked('- remove: cover-screw\n  when: k1-a\n- remove: cover')).toEqual([
-    'removed-while-fastened: remove (K1-B)',
+    'removed-while-fastened: cover (K1-B)',
   ]);
 });
 
@@ -57,7 +57,7 @@ test('what rides on a part goes with it, and can be worked on on the bench', asy
 test('pieces are counted', async () => {
   const three =
     '- remove: cover-screw\n  count: 1\n- remove: cover-screw\n  count: 1\n- remove: cover-screw\n  count: 1';
-  expect(await walked(three)).toEqual(['removed-twice: remove']);
+  expect(await walked(three)).toEqual(['removed-twice: cover-screw']);
 });
 
 test('a trial fit may come off again without spending anything', async () => {

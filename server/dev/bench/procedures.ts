@@ -18,16 +18,18 @@ export function procedureOf(steps: number): string {
   const chunks = text.split(/(?=^ {6}- step: )/m);
   const head = chunks[0] ?? '';
   const bodies = chunks.slice(1).map((chunk) => chunk.split(/^(?! {6})\S?|^ {2}- phase:/m)[0] ?? chunk);
-  const body = Array.from({ length: steps }, (_, i) =>
-    numbered(bodies[i % bodies.length] ?? '', i < bodies.length ? 0 : i),
-  );
+  const places = new Map(bodies.map((body, place) => [/- step: (\S+)/.exec(body)?.[1] ?? '', place]));
+  const body = Array.from({ length: steps }, (_, i) => numbered(bodies[i % bodies.length] ?? '', i, places));
   return head + body.join('');
 }
 
-/** The first of each keeps its id, so that steps that send the fitter back still find theirs. */
-function numbered(step: string, number: number): string {
-  const titled = step.replace(/title: (.*\S)/, `title: $1 -n${number}`);
-  return number === 0 ? titled : titled.replace(/- step: (\S+)/, `- step: $1-n${number}`);
+/** Each step has an id of its own, and what sends the fitter back sends them to the step of the same round. */
+function numbered(step: string, number: number, places: ReadonlyMap<string, number>): string {
+  const round = number - (number % places.size);
+  return step
+    .replace(/title: (.*\S)/, `title: $1 -n${number}`)
+    .replace(/- step: (\S+)/, `- step: $1-n${number}`)
+    .replace(/go-to: ([a-z0-9-]+)/, (_, id: string) => `go-to: ${id}-n${round + (places.get(id) ?? 0)}`);
 }
 
 /** A workspace that holds the family, kits and stores of the sample. */

@@ -1,4 +1,5 @@
 import type { Instruction } from '../model/generated/types';
+import type { Ref } from '../model/values';
 
 /** The instructions that an instruction holds for the case that something is not as it should be. */
 export function nestedInstructions(instruction: Instruction): readonly Instruction[] {
@@ -10,18 +11,23 @@ export function objectIds(instruction: Instruction): readonly string[] {
   return objectRefs(instruction).map((ref) => ref.id);
 }
 
-interface IdRef {
-  readonly id: string;
+export function objectRefs(instruction: Instruction): readonly Ref[] {
+  return refsAt(instruction, instruction.verb);
 }
 
-export function objectRefs(instruction: Instruction): readonly IdRef[] {
-  const object = (instruction as unknown as Record<string, unknown>)[instruction.verb];
-  const objects = Array.isArray(object) ? object : object === undefined ? [] : [object];
-  return objects.flatMap((one: unknown) => (isRef(one) ? [one] : []));
+/** What an instruction names as its object, or as what it is done to: behind `to` and `across`. */
+export function namedRefs(instruction: Instruction): readonly Ref[] {
+  return [instruction.verb, 'to', 'across', 'plus'].flatMap((key) => refsAt(instruction, key));
 }
 
-function isRef(value: unknown): value is IdRef {
-  return typeof value === 'object' && value !== null && 'id' in value && typeof value.id === 'string';
+function refsAt(instruction: Instruction, key: string): readonly Ref[] {
+  const value = (instruction as unknown as Record<string, unknown>)[key];
+  const values = Array.isArray(value) ? value : value === undefined ? [] : [value];
+  return values.flatMap((one: unknown) => (isRef(one) ? [one] : []));
+}
+
+function isRef(value: unknown): value is Ref {
+  return typeof value === 'object' && value !== null && 'id' in value && 'range' in value;
 }
 
 /** The tools that an instruction is done with, those that counter-hold included. */

@@ -15,6 +15,8 @@ export interface StepView {
   readonly step: Step;
   readonly id: string;
   readonly phase: Phase;
+  /** The builds that its phase holds for. */
+  readonly phaseWhere: BuildSet;
   readonly where: BuildSet;
   /** All instructions, those of `if-not` behind the one that they belong to. */
   readonly instructions: readonly InstructionView[];
@@ -104,7 +106,7 @@ export class ProcedureView {
       return (phase.steps ?? []).map((step): StepView => {
         const where = this.#where(inPhase, step);
         const instructions = (step.do ?? []).flatMap((one) => this.#instructions(one, where, false));
-        return { step, id: step.step?.id ?? '', phase, where, instructions };
+        return { step, id: step.step?.id ?? '', phase, phaseWhere: inPhase, where, instructions };
       });
     });
   }

@@ -13,7 +13,11 @@ export type ForkWords = (index: number) => { readonly taken: string; readonly no
  * instance "V4-28R with the 44 mm machined compressor wheel, when the hand of the compressor nut is left". At most three
  * alternatives are written out, then "and N more".
  */
-export function describeBuilds(set: BuildSet, space: BuildSpace, forks: ForkWords = () => undefined): string {
+export function describeBuilds(
+  set: BuildSet,
+  space: BuildSpace,
+  forks: ForkWords | undefined = () => undefined,
+): string {
   if (set.isEverything) return '';
   if (set.isEmpty) return 'no build';
   const { cubes, complete } = coverOf(set, space);

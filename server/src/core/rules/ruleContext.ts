@@ -4,7 +4,7 @@ import type { InstructionView, ProcedureView, StepView } from '../analysis/proce
 import type { Settings } from '../analysis/settings';
 import type { Snapshot } from '../analysis/snapshot';
 import type { BuildSet, BuildSpace } from '../builds';
-import { describeBuilds } from '../builds';
+import { describeBuilds, type ForkWords } from '../builds';
 import type { ItemRange } from '../syntax/node';
 import type { SyntaxDocument } from '../syntax/readDocument';
 import type { Span } from '../text/span';
@@ -41,7 +41,7 @@ export interface ReportDetails {
   /** The ids concerned. */
   readonly about?: readonly string[];
   /** The builds and outcomes for which it holds, with their space; left out where it holds for all. */
-  readonly where?: { readonly set: BuildSet; readonly space: BuildSpace };
+  readonly where?: { readonly set: BuildSet; readonly space: BuildSpace; readonly forks?: ForkWords };
   /** Other places; `document` is left out where the place is in this document. */
   readonly related?: readonly {
     readonly range: ItemRange;
@@ -121,7 +121,7 @@ export class RuleContext<M extends Messages = Messages> {
     const say = rule.messages[key] as ((...args: Parameters<M[Key]>) => string) | undefined;
     const { where } = details;
     const message = say?.(...args) ?? key;
-    const builds = where === undefined ? '' : describeBuilds(where.set, where.space);
+    const builds = where === undefined ? '' : describeBuilds(where.set, where.space, where.forks);
     const placedIn = (document: SyntaxDocument): Finding => ({
       rule: rule.id,
       severity,

@@ -1,9 +1,10 @@
+import { namedRefs } from '../analysis/instructions';
 import type { BuildSet } from '../builds';
 import type { ItemRange } from '../syntax/node';
 import type { Cause, Failure, Happening } from './failure';
 import { PREMISES } from './premise';
 import type { Walked } from './rewalk';
-import type { Found } from './walker';
+import type { Done, Found } from './walker';
 import type { PlanEntry } from './walkPlan';
 
 /** Failures of one instruction alone, whatever was done before it. */
@@ -18,6 +19,7 @@ class Telling {
   readonly #failures: Failure[] = [];
   /** What was told before, by what is to blame for it and when that happened. */
   readonly #told = new Map<string, BuildSet>();
+  #byPart: Deeds | undefined;
   readonly #places = new Map<ItemRange, number>();
   readonly #brokenLoops = new Set<number>();
   /** Place of the last instruction that could not be resolved: nobody knows what it would have done. */
@@ -29,15 +31,15 @@ class Telling {
     const { plan, steps, end } = this.walked;
     for (const [index, step] of steps.entries()) {
       const entry = plan.entries[index];
-      for (const found of step.found) this.#tell(found, index, entry);
       if (entry?.is === 'gap' || (entry?.is === 'act' && !entry.resolved)) this.#unresolved = index;
+      for (const found of step.found) this.#tell(found, index, entry);
     }
     for (const found of end.found) this.#tell(found, steps.length, undefined);
     return this.#failures;
   }
 
   #tell(found: Found, index: number, entry: PlanEntry | undefined): void {
-    const failure = this.#failure(found, index, placeOf(entry, found.asked));
+    const failure = this.#failure(found, index, placeOf(entry, found.about, found.asked));
     // What an unresolved instruction may have put right is not told.
     const before = failure.because?.index ?? -1;
     if (this.#unresolved >= 0 && before < this.#unresolved && !CERTAIN.has(found.cause)) return;
@@ -98,20 +100,37 @@ class Telling {
 
   /** The last time, before an instruction, that one of these deeds was done to a part for some of the builds. */
   #lastTime(before: number, part: string, deeds: readonly string[], where: BuildSet): Happening | undefined {
-    const { plan, steps } = this.walked;
-    for (let index = before - 1; index >= 0; index--) {
-      const done = steps[index]?.done;
-      if (done === undefined || done.length === 0) continue;
-      const match = done.findLast((one) => one.part === part && deeds.includes(one.what) && one.where.overlaps(where));
-      const at = placeOf(plan.entries[index]);
-      if (match !== undefined && at !== undefined) return { ...match, at, index };
-    }
-    return undefined;
+    this.#byPart ??= deedsByPart(this.walked);
+    const match = this.#byPart
+      .get(part)
+      ?.findLast(({ index, what, where: there }) => index < before && deeds.includes(what) && there.overlaps(where));
+    const at = match === undefined ? undefined : placeOf(this.walked.plan.entries[match.index], part);
+    return match === undefined || at === undefined ? undefined : { ...match, at };
   }
 }
 
-/** Where an entry stands, or one of its conditions. Only the plan says so, for what an entry did may be older than its place. */
-function placeOf(entry: PlanEntry | undefined, asked?: number): ItemRange | undefined {
+type Deeds = ReadonlyMap<string, readonly (Done & { readonly index: number })[]>;
+
+/** Everything that was done to each part, in order. */
+function deedsByPart({ steps }: Walked): Deeds {
+  const byPart = new Map<string, (Done & { index: number })[]>();
+  for (const [index, { done }] of steps.entries()) {
+    for (const one of done) {
+      const list = byPart.get(one.part);
+      if (list === undefined) byPart.set(one.part, [{ ...one, index }]);
+      else list.push({ ...one, index });
+    }
+  }
+  return byPart;
+}
+
+/**
+ * Where an entry names the part, or one of its conditions, or where it stands. Only the plan says so, for what an entry
+ * did may be older than its place.
+ */
+function placeOf(entry: PlanEntry | undefined, part: string, asked?: number): ItemRange | undefined {
   if (entry === undefined || entry.is === 'gap') return undefined;
-  return entry.is === 'act' && asked !== undefined ? entry.asked[asked]?.at : entry.at;
+  if (entry.is === 'lost-loop') return entry.at;
+  if (asked !== undefined) return entry.asked[asked]?.at;
+  return namedRefs(entry.instruction).find((ref) => ref.id === part)?.range ?? entry.at;
 }

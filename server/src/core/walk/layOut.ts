@@ -103,6 +103,8 @@ class Layout {
   #goBack(act: PlanAct, target: string, fails: BuildSet): void {
     const from = this.#begins.get(target);
     if (from === undefined) {
+      // A step that is nowhere is told as an unknown id.
+      if (this.unit.procedure.step(target) === undefined) return;
       this.#entries.push({ is: 'lost-loop', target, where: fails, at: act.at });
       return;
     }

@@ -1,6 +1,7 @@
 import type { ProcedureView } from '../../analysis/procedureView';
 import type { ItemRange } from '../../syntax/node';
 import type { Deed, Failure } from '../../walk/failure';
+import { walkOf } from '../../walk/walkProcedure';
 import type { Messages } from '../defineRule';
 import type { RuleContext } from '../ruleContext';
 
@@ -35,7 +36,7 @@ export function reportFailure<M extends Messages, Key extends keyof M & string>(
   const shows = failure.at !== undefined && because !== undefined;
   ctx.report(placeOf(procedure, failure), key, args, {
     about,
-    where: { set: failure.where, space: procedure.space },
+    where: { set: failure.where, space: procedure.space, forks: (index) => walkOf(procedure)?.forks[index] },
     related: shows
       ? [{ range: because.at, message: `The ${nameOf(procedure, because.part)} ${DONE[because.what]}` }]
       : [],

@@ -2,8 +2,11 @@ import type { Rule } from '../defineRule';
 import { adjustmentNotLocked } from './adjustmentNotLocked';
 import { alignmentMissing } from './alignmentMissing';
 import { balanceMissing } from './balanceMissing';
+import { buildNotCovered } from './buildNotCovered';
 import { checkMissing } from './checkMissing';
 import { cleaningForbidden } from './cleaningForbidden';
+import { decidedTooLate } from './decidedTooLate';
+import { dispositionMissing } from './dispositionMissing';
 import { fittedTwice } from './fittedTwice';
 import { fittedWhileBlocked } from './fittedWhileBlocked';
 import { fittedWithoutSeat } from './fittedWithoutSeat';
@@ -11,8 +14,10 @@ import { handNotIdentified } from './handNotIdentified';
 import { leftIn } from './leftIn';
 import { leftLoose } from './leftLoose';
 import { leftOff } from './leftOff';
+import { loopBroken } from './loopBroken';
 import { markMissing } from './markMissing';
 import { notCleaned } from './notCleaned';
+import { notHeated } from './notHeated';
 import { notInspected } from './notInspected';
 import { notLubricated } from './notLubricated';
 import { notThreadlocked } from './notThreadlocked';
@@ -22,7 +27,9 @@ import { removedWhileCovered } from './removedWhileCovered';
 import { removedWhileFastened } from './removedWhileFastened';
 import { resultVoid } from './resultVoid';
 import { sealNotRenewed } from './sealNotRenewed';
+import { sentWhileFitted } from './sentWhileFitted';
 import { singleUseRefitted } from './singleUseRefitted';
+import { spunTooSoon } from './spunTooSoon';
 import { threadlockerOnOil } from './threadlockerOnOil';
 import { tightenedWhileHot } from './tightenedWhileHot';
 import { tightenedWhileOff } from './tightenedWhileOff';
@@ -55,4 +62,11 @@ export const WALK_RULES: readonly Rule[] = [
   alignmentMissing,
   balanceMissing,
   adjustmentNotLocked,
+  decidedTooLate,
+  dispositionMissing,
+  loopBroken,
+  notHeated,
+  sentWhileFitted,
+  spunTooSoon,
+  buildNotCovered,
 ];

@@ -1,0 +1,75 @@
+import { conditionOf } from '../../analysis/familyView';
+import { objectIds, objectRefs } from '../../analysis/instructions';
+import type { InstructionView, ProcedureView, StepView } from '../../analysis/procedureView';
+import type { BuildSet } from '../../builds';
+import type { Instruction, Phase } from '../../model/generated/types';
+import type { ItemRange } from '../../syntax/node';
+
+/** One thing that is written several times in a phase, each time for other builds. */
+export interface Alternatives {
+  readonly verb: Instruction['verb'];
+  readonly object: string;
+  readonly at: ItemRange;
+  /** The builds that have the object and that none of them serves. */
+  readonly missing: BuildSet;
+}
+
+/** Verbs that may well be done for some builds only, or whose object is a text. */
+const FREE: ReadonlySet<Instruction['verb']> = new Set([
+  'say',
+  'record',
+  'wait',
+  'apply',
+  'clean',
+  'discard',
+  'return',
+]);
+
+interface Occurrence {
+  readonly step: StepView;
+  readonly view: InstructionView;
+}
+
+/** Instructions with one verb and one object that exclude each other, and leave out a build that has the object. */
+export function alternativesOf(procedure: ProcedureView): Alternatives[] {
+  const groups = new Map<Phase, Map<string, Occurrence[]>>();
+  for (const step of procedure.steps) for (const view of step.instructions) add(groups, step, view);
+  return [...groups.values()].flatMap((phase) =>
+    [...phase.values()].flatMap((group) => leftOut(procedure, group) ?? []),
+  );
+}
+
+function add(groups: Map<Phase, Map<string, Occurrence[]>>, step: StepView, view: InstructionView): void {
+  const { instruction, nested, where } = view;
+  const ids = objectIds(instruction);
+  if (nested || FREE.has(instruction.verb) || ids.length !== 1 || where.isEmpty) return;
+  const group = groups.get(step.phase) ?? new Map<string, Occurrence[]>();
+  groups.set(step.phase, group);
+  const key = `${instruction.verb} ${ids[0]}`;
+  group.set(key, [...(group.get(key) ?? []), { step, view }]);
+}
+
+function leftOut(procedure: ProcedureView, group: readonly Occurrence[]): Alternatives | undefined {
+  const first = group[0];
+  if (first === undefined || group.length < 2) return undefined;
+  const { instruction } = first.view;
+  const object = objectIds(instruction)[0] ?? '';
+  let served = procedure.space.nothing;
+  for (const { view } of group) {
+    if (view.where.overlaps(served)) return undefined;
+    served = served.or(view.where);
+  }
+  const missing = first.step.phaseWhere.and(buildsWith(procedure, object)).minus(served);
+  const at = objectRefs(instruction)[0]?.range;
+  return missing.isEmpty || at === undefined ? undefined : { verb: instruction.verb, object, at, missing };
+}
+
+/** The builds that have the object: a part may be on some of them only, and so may what is measured or found out. */
+function buildsWith(procedure: ProcedureView, object: string): BuildSet {
+  const { family, space } = procedure;
+  if (family?.part(object) !== undefined)
+    return procedure.presence(object, 'finished').or(procedure.presence(object, 'received'));
+  const { limits = [], checks = [], identify = [] } = family?.value ?? {};
+  const entry = [...limits, ...checks, ...identify].find((one) => one.id.id === object);
+  return entry === undefined ? space.everything : space.set(conditionOf(entry.value));
+}
