@@ -15,14 +15,16 @@ function inLines(markup: string): string {
 
 function drawn(kind: Parameters<typeof standing>[0]): string {
   const chart: Chart = { ...SMALL_CHART, rows: [row('nut', standing(kind), [])] };
-  return bodyOf(chart, geometryOf(chart)).join('').replaceAll(/nut/g, '');
+  return bodyOf(chart, geometryOf(chart), 'preview').join('').replaceAll(/nut/g, '');
 }
 
 describe('the drawing of a small chart', () => {
   test('is this', () => {
     const geometry = geometryOf(SMALL_CHART);
-    expect(inLines(headOf(SMALL_CHART, geometry))).toMatchSnapshot('head');
-    expect(inLines(bodyOf(SMALL_CHART, geometry).slice(0, 3).join(''))).toMatchSnapshot('ground and two rows');
+    expect(inLines(headOf(SMALL_CHART, geometry, 'preview'))).toMatchSnapshot('head');
+    expect(inLines(bodyOf(SMALL_CHART, geometry, 'preview').slice(0, 3).join(''))).toMatchSnapshot(
+      'ground and two rows',
+    );
   });
 
   test('is the same, byte for byte, when it is drawn again', () => {
@@ -43,14 +45,14 @@ describe('the drawing of a small chart', () => {
 
 describe('a cell', () => {
   const { cells } = SMALL_CHART.rows[1] ?? { cells: [] };
-  const markup = bodyOf(SMALL_CHART, geometryOf(SMALL_CHART)).join('');
+  const markup = bodyOf(SMALL_CHART, geometryOf(SMALL_CHART), 'preview').join('');
 
   test('says in words what happens in it, and where that is written', () => {
     expect(cells).toHaveLength(3);
     expect(markup).toContain(
       '<title>Step 1 Take off the nut: cap nut, loosened, in place, finger-tight; then taken off, scrapped or given back</title>',
     );
-    expect(markup).toContain('id="cell-cap-nut-0" role="gridcell" tabindex="-1" aria-colindex="3"');
+    expect(markup).toContain('id="cell-cap-nut-0" role="gridcell" aria-colindex="3" tabindex="-1"');
     expect(markup).toMatch(/id="cell-cap-nut-0"[^>]* data-source-offset="100"/);
   });
 
@@ -72,7 +74,7 @@ test('a step is as wide as what is done in it needs, and a change begins at its 
   const { steps } = geometryOf(chart);
   const [work] = steps;
   const from = (work?.x ?? 0) + ((work?.width ?? 0) * 2) / 3;
-  expect(bodyOf(chart, geometryOf(chart)).join('')).toContain(`d="M${Math.round(from * 10) / 10} 6.3H`);
+  expect(bodyOf(chart, geometryOf(chart), 'preview').join('')).toContain(`d="M${Math.round(from * 10) / 10} 6.3H`);
 });
 
 test('a page of a file tells the walk in words, and runs and fetches nothing', () => {

@@ -50,6 +50,18 @@ export interface SheetHtmlResult extends BuildsResult {
   readonly errors: number;
 }
 
+export interface ChartHtmlParams {
+  readonly uri: string;
+  /** Id of a build; the first one where it is absent or no longer exists. */
+  readonly build?: string;
+}
+
+/**
+ * A page with the parts of the build against the steps. Its steps and cells carry `data-source-offset` as those of a
+ * sheet do, and `data-words` and `data-standing`: what a cell without anything in it has to say.
+ */
+export type ChartHtmlResult = SheetHtmlResult;
+
 export interface PrintSheetParams {
   readonly uri: string;
   readonly build?: string;
@@ -69,5 +81,6 @@ export interface SheetChangedParams {
 
 export const BUILDS: RequestName<BuildsParams, BuildsResult> = { method: 'witnessmark/builds' };
 export const SHEET_HTML: RequestName<SheetHtmlParams, SheetHtmlResult> = { method: 'witnessmark/sheetHtml' };
+export const CHART_HTML: RequestName<ChartHtmlParams, ChartHtmlResult> = { method: 'witnessmark/chartHtml' };
 export const PRINT_SHEET: RequestName<PrintSheetParams, PrintSheetResult> = { method: 'witnessmark/printSheet' };
 export const SHEET_CHANGED: NotificationName<SheetChangedParams> = { method: 'witnessmark/sheetChanged' };

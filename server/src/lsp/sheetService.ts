@@ -4,12 +4,14 @@ import { type Paper, settingsFor } from '../core/analysis/settings';
 import type { Snapshot } from '../core/analysis/snapshot';
 import { settingsCandidates, type Uri } from '../core/analysis/uri';
 import { type BuildSpace, countBuilds, pickBuild } from '../core/builds';
+import { buildChart } from '../core/chart/buildChart';
+import { chartToHtml } from '../core/chart/chartHtml';
 import { buildSheet, listSheetBuilds } from '../core/sheet/buildSheet';
 import { sheetToHtml } from '../core/sheet/html';
 import type { Sheet } from '../core/sheet/sheet';
 import type { CheckedDocument } from './checkedDocuments';
 import { messagePage } from './messagePage';
-import type { BuildChoice, BuildsResult, SheetHtmlResult } from './protocol';
+import type { BuildChoice, BuildsResult, ChartHtmlResult, SheetHtmlResult } from './protocol';
 
 /** The sheet that was asked for, or why there is none. */
 export type AskedSheet =
@@ -47,6 +49,21 @@ export function sheetPage(checked: CheckedDocument | undefined, build?: string, 
   if (asked.is === 'none')
     return { ...choices, html: messagePage('No step sheet', asked.why), build: undefined, errors };
   return { ...choices, html: sheetToHtml(asked.sheet, { mode: 'preview' }), build: asked.build, errors };
+}
+
+/** The chart for a preview; a build that no longer exists gives way to the plainest one. */
+export function chartPage(checked: CheckedDocument | undefined, build?: string): ChartHtmlResult {
+  const choices = buildsOfProcedure(checked);
+  const errors = errorsIn(checked);
+  const none = (why: string) => ({ ...choices, html: messagePage('No walk', why), build: undefined, errors });
+  const procedure = procedureOf(checked);
+  if (checked === undefined || procedure === undefined) return none('This document is no procedure.');
+  const wanted = pickBuild(procedure.space, build ?? '');
+  const picked = wanted.kind === 'picked' ? wanted : pickBuild(procedure.space, choices.builds[0]?.id ?? '');
+  const chart = picked.kind === 'picked' ? buildChart(procedure, picked, checked.result.findings) : undefined;
+  if (picked.kind === 'refused' || chart === undefined) return none('The family of this procedure cannot be read.');
+  const { id, label } = picked.build;
+  return { ...choices, html: chartToHtml(chart, { mode: 'preview' }), build: { id, label }, errors };
 }
 
 export function errorsIn(checked: CheckedDocument | undefined): number {

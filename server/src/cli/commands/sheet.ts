@@ -15,6 +15,7 @@ import { dayOption, oneOf, readOptions } from '../options';
 import { CommandProblem } from '../problem';
 import { plural, shown } from '../report/text';
 import type { Terminal } from '../terminal';
+import { writeChart } from './sheetChart';
 
 export const SHEET_HELP = `witnessmark sheet FILE [options]
 
@@ -24,7 +25,9 @@ Prints the step sheet of a procedure for one build.
                            arrives=OPTION says how the unit comes in. Without it, the builds are listed
   --paper a4|letter        paper (as the settings say, else a4)
   --language en            language of the sheet (as the settings say, else en)
-  --out FILE.pdf|.html     where to write it (the procedure's name and build, as PDF, in this folder)
+  -o, --out FILE.pdf|.html where to write it (the procedure's name and build, as PDF, in this folder)
+  --chart                  draw the walk instead: every part against every step, findings included
+  --format html|svg        how the chart is written (as the name of the file says, else html)
   --on DATE                judge dates as of this day when the errors are counted (today)
 
 A procedure with errors prints with the band "not released". Exit code: 0 written, 2 could not.
@@ -36,20 +39,28 @@ export async function sheet(terminal: Terminal, args: readonly string[]): Promis
     build: { type: 'string' },
     paper: { type: 'string' },
     language: { type: 'string' },
-    out: { type: 'string' },
+    out: { type: 'string', short: 'o' },
+    chart: { type: 'boolean' },
+    format: { type: 'string' },
     on: { type: 'string' },
   });
   const [file, extra] = positionals;
   if (file === undefined || extra !== undefined)
     throw new CommandProblem('Name one procedure; see witnessmark sheet --help');
+  if (values.chart !== true && values.format !== undefined)
+    throw new CommandProblem('--format is for --chart; a sheet is written as the name after --out says');
   const today = dayOption(values.on);
   const { procedure, workspace } = await openProcedure(file);
   const picked = chosenBuild(procedure, values.build);
+  const { findings } = checkDocument(workspace.snapshot, procedure.document, { today });
+  if (values.chart === true) {
+    writeChart(terminal, procedure, picked, findings, { file, format: values.format, out: values.out });
+    return 0;
+  }
   const settings = settingsFor(workspace.snapshot, procedure.document.uri);
   const paper = oneOf('paper', values.paper, ['a4', 'letter'], settings.paper);
   const language = sheetLanguage(values.language, settings);
   const out = outputPath(file, values.out, picked.build.id);
-  const { findings } = checkDocument(workspace.snapshot, procedure.document, { today });
   const built = buildSheet(procedure, picked, { findings, settings, language, paper });
   await write(out, built);
   const errors = built.notReleased?.errors ?? 0;

@@ -1,6 +1,7 @@
 import type { ProcedureView } from '../analysis/procedureView';
 import type { Build, BuildSet } from '../builds';
 import type { Trace } from '../walk/trace';
+import { walkOf } from '../walk/walkProcedure';
 import type { Chart, ChartFinding, ChartPhase } from './chart';
 import { type ColumnPlan, planColumns } from './chartColumns';
 import { rowsOf } from './chartRows';
@@ -13,11 +14,20 @@ export interface ChartedBuild {
 }
 
 /**
- * The parts of a build against the steps of a procedure, as the walk found them. What the build leaves open goes the
- * plain way, and the chart says so. A procedure whose family cannot be read has no walk, and its chart no parts. Never
- * throws.
+ * The parts of a build against the steps of a procedure, as the walk finds them. What the build leaves open goes the
+ * plain way, and the chart says so. Undefined where the family cannot be read: there is no walk then. Never throws.
  */
 export function buildChart(
+  procedure: ProcedureView,
+  picked: ChartedBuild,
+  findings: readonly ChartFinding[],
+): Chart | undefined {
+  const trace = walkOf(procedure);
+  return trace === undefined ? undefined : chartOfTrace(procedure, trace, picked, findings);
+}
+
+/** The chart of a walk that is given. */
+export function chartOfTrace(
   procedure: ProcedureView,
   trace: Trace,
   picked: ChartedBuild,

@@ -95,7 +95,7 @@ export interface ChartStep {
   readonly source: number;
   /** How many of its instructions do something to a part; at least 1. */
   readonly beats: number;
-  /** Not on the way that the chart shows: an optional step, or one for another outcome. */
+  /** Not on the way that the chart shows, but on another that the build leaves open. */
   readonly isLeftOut: boolean;
   /** What is measured, checked or balanced in it, by name. */
   readonly examined: readonly string[];

@@ -40,7 +40,7 @@ export function planColumns(
       title: view.step.title?.text ?? view.id,
       source: procedure.document.spanOf(view.step.node).start,
       beats: Math.max(1, beats[index]?.length ?? 0),
-      isLeftOut: isLeftOut(view, done, way),
+      isLeftOut: !view.where.overlaps(way),
       examined: done.flatMap((moment) => examinedBy(moment, procedure)),
       findings: findings.filter((finding) => finding.step !== undefined && finding.step === view.id),
     };
@@ -52,11 +52,6 @@ export function planColumns(
 function isOnSheet({ where, step, instructions }: StepView, picked: BuildSet): boolean {
   if (!where.overlaps(picked)) return false;
   return (step.do ?? []).length === 0 || instructions.some((one) => one.where.overlaps(picked));
-}
-
-/** What is optional is left out on the plain way, though its condition holds there. */
-function isLeftOut(view: StepView, done: readonly Moment[], way: BuildSet): boolean {
-  return !view.where.overlaps(way) || (view.step.optional?.value === true && done.length === 0);
 }
 
 function touchesParts({ instruction, lanes, made }: Moment, procedure: ProcedureView): boolean {

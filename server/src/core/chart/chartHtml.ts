@@ -4,18 +4,17 @@ import { chartPageStyles } from './chartStyles';
 import { assumedWords, cellWords, findingWords, headingWords, headTitle, standingWords } from './chartWords';
 import { bodyOf } from './drawBody';
 import { headOf, headWidth } from './drawHead';
+import type { DrawMode } from './drawMode';
 import { namesOf } from './drawNames';
 import { type Geometry, geometryOf, HEAD_HEIGHT, NAMES, n } from './geometry';
 import { legendHtml } from './legend';
 import { patterns } from './patterns';
 
-/** A `preview` is followed and clicked; a `file` also tells the walk in words, for paper and for whoever cannot see it. */
-export interface ChartPageOptions {
-  readonly mode: 'preview' | 'file';
-}
-
-/** The chart as a page that needs nothing beside it and runs nothing. Its bytes depend on the arguments alone. */
-export function chartToHtml(chart: Chart, { mode }: ChartPageOptions): string {
+/**
+ * The chart as a page that needs nothing beside it and runs nothing. A file also tells the walk in words, for paper and
+ * for whoever cannot see it. Its bytes depend on the arguments alone.
+ */
+export function chartToHtml(chart: Chart, { mode }: { readonly mode: DrawMode }): string {
   const geometry = geometryOf(chart);
   const main = el(
     'main',
@@ -23,7 +22,7 @@ export function chartToHtml(chart: Chart, { mode }: ChartPageOptions): string {
     el('h1', {}, escapeHtml(headingWords(chart))),
     ...said('assumed', assumedWords(chart)),
     ...elsewhereOf(chart),
-    frameOf(chart, geometry),
+    frameOf(chart, geometry, mode),
     legendHtml(),
     mode === 'file' ? inWords(chart) : undefined,
   );
@@ -34,7 +33,7 @@ export function chartToHtml(chart: Chart, { mode }: ChartPageOptions): string {
 function headElement(chart: Chart, geometry: Geometry): Html {
   const policy = "default-src 'none'; style-src 'unsafe-inline'";
   // On paper names and steps share the width as they do on the screen, so that the rows still meet.
-  const columns = `.walk-frame { grid-template-columns: ${NAMES}px auto; }
+  const columns = `.walk-frame { grid-template-columns: ${NAMES}px auto; scroll-padding: ${HEAD_HEIGHT + 4}px 24px 24px ${NAMES + 4}px; }
 @media print { .walk-frame { grid-template-columns: ${NAMES}fr ${n(headWidth(geometry))}fr; } }
 `;
   return el(
@@ -49,7 +48,7 @@ function headElement(chart: Chart, geometry: Geometry): Html {
   );
 }
 
-function frameOf(chart: Chart, geometry: Geometry): Html {
+function frameOf(chart: Chart, geometry: Geometry, mode: DrawMode): Html {
   const width = headWidth(geometry);
   const { height } = geometry;
   const attributes = {
@@ -64,9 +63,9 @@ function frameOf(chart: Chart, geometry: Geometry): Html {
     'div',
     attributes,
     el('div', { class: 'walk-corner', 'aria-hidden': 'true' }, escapeHtml('Parts against steps')),
-    pane('walk-head', width, HEAD_HEIGHT, 'rowgroup', [headOf(chart, geometry)]),
+    pane('walk-head', width, HEAD_HEIGHT, 'rowgroup', [headOf(chart, geometry, mode)]),
     pane('walk-names', NAMES, height, undefined, namesOf(chart)),
-    pane('walk-body', width, height, 'rowgroup', [patterns(), ...bodyOf(chart, geometry)]),
+    pane('walk-body', width, height, 'rowgroup', [patterns(), ...bodyOf(chart, geometry, mode)]),
   );
 }
 

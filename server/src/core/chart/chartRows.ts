@@ -40,7 +40,7 @@ function follow(
       for (const [part, before] of now) {
         const standing = standings.of(part);
         const changed = !isSameStanding(before, standing);
-        const deed = deeds.get(part);
+        const deed = isHere(standing) || changed ? deeds.get(part) : undefined;
         if (!changed && deed === undefined) continue;
         now.set(part, standing);
         add(happenings, part, step, beatOf(procedure, moment, beat, deed, standing, changed));
@@ -48,6 +48,11 @@ function follow(
     }
   }
   return happenings;
+}
+
+/** A result says nothing about a part that is not there. */
+function isHere({ kind }: Standing): boolean {
+  return kind !== 'gone' && kind !== 'absent' && kind !== 'away';
 }
 
 function beatOf(

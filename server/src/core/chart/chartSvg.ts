@@ -39,9 +39,9 @@ export function chartToSvg(chart: Chart): string {
     patterns(),
     el('rect', { class: 'sheet-of-paper', width: Math.ceil(width), height, fill: 'var(--paper)' }),
     ...lines,
-    placed(MARGIN + NAMES, top, headOf(chart, geometry)),
+    placed(MARGIN + NAMES, top, headOf(chart, geometry, 'file')),
     placed(MARGIN, body, ...namesOf(chart)),
-    placed(MARGIN + NAMES, body, ...bodyOf(chart, geometry)),
+    placed(MARGIN + NAMES, body, ...bodyOf(chart, geometry, 'file')),
     placed(MARGIN, below, legend.html),
   );
   return `<?xml version="1.0" encoding="UTF-8"?>\n${svg}\n`;

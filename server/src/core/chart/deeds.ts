@@ -50,10 +50,14 @@ function whatOf(instruction: Instruction, made: readonly string[], procedure: Pr
   return names.length === 0 ? undefined : names.join(' and ');
 }
 
-/** The parts whose touch makes a result worthless: those that it speaks about. */
+/** The parts whose touch makes a result worthless, and those that take their place: what it speaks about. */
 function partsBehind(result: string, { family }: ProcedureView): string[] {
   const limit = family?.value.limits?.find((one) => one.id.id === result)?.value.voidBy;
   const check = family?.value.checks?.find((one) => one.id.id === result)?.value.after;
   const group = family?.value.balanceGroups?.find((one) => one.id.id === result)?.value.members;
-  return [...(limit ?? []), ...(check ?? []), ...(group ?? [])].map((ref) => ref.id);
+  const named = [...(limit ?? []), ...(check ?? []), ...(group ?? [])].map((ref) => ref.id);
+  const standIns = [...(family?.parts ?? [])].flatMap(([id, { value }]) =>
+    value.insteadOf?.some((ref) => named.includes(ref.id)) === true ? [id] : [],
+  );
+  return [...named, ...standIns];
 }

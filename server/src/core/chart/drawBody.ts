@@ -2,12 +2,13 @@ import { el, escapeHtml, type Html } from '../sheet/htmlText';
 import { barOf, stretchesOf } from './bars';
 import type { Chart, ChartCell, ChartRow, Standing } from './chart';
 import { cellTitle, standingWords } from './chartWords';
+import { type DrawMode, ofPreview } from './drawMode';
 import { beatAt, type Geometry, n, ROW } from './geometry';
 import { findingSign, glyphsOf, worstOf } from './glyphs';
 
 /** The rows with their bars, upon the bands of the phases and the lines between the steps. */
-export function bodyOf(chart: Chart, geometry: Geometry): Html[] {
-  return [groundOf(chart, geometry), ...chart.rows.map((row, index) => rowOf(chart, row, index, geometry))];
+export function bodyOf(chart: Chart, geometry: Geometry, mode: DrawMode): Html[] {
+  return [groundOf(chart, geometry), ...chart.rows.map((row, index) => rowOf(chart, row, index, geometry, mode))];
 }
 
 function groundOf({ phases, steps, rows }: Chart, geometry: Geometry): Html {
@@ -39,7 +40,7 @@ function groundOf({ phases, steps, rows }: Chart, geometry: Geometry): Html {
   return el('g', { class: 'ground', 'aria-hidden': 'true' }, ...bands, ...leftOut, ...verticals, ...aside);
 }
 
-function rowOf(chart: Chart, row: ChartRow, index: number, geometry: Geometry): Html {
+function rowOf(chart: Chart, row: ChartRow, index: number, geometry: Geometry, mode: DrawMode): Html {
   const beats = chart.steps.map((step) => step.beats);
   const attributes = {
     class: 'row',
@@ -48,18 +49,18 @@ function rowOf(chart: Chart, row: ChartRow, index: number, geometry: Geometry): 
     'aria-rowindex': index + 2,
     'aria-label': row.name,
     transform: `translate(0 ${index * ROW})`,
-    'data-standing': standingWords(row.start),
+    ...ofPreview(mode, { 'data-standing': standingWords(row.start) }),
   };
   return el(
     'g',
     attributes,
     el('path', { class: 'guide', d: `M0 ${ROW}H${n(geometry.width)}` }),
     ...stretchesOf(row, beats, geometry).flatMap((stretch) => barOf(stretch)),
-    ...row.cells.map((cell) => cellOf(chart, row, cell, geometry)),
+    ...row.cells.map((cell) => cellOf(chart, row, cell, geometry, mode)),
   );
 }
 
-function cellOf(chart: Chart, row: ChartRow, cell: ChartCell, geometry: Geometry): Html {
+function cellOf(chart: Chart, row: ChartRow, cell: ChartCell, geometry: Geometry, mode: DrawMode): Html {
   const column = geometry.steps[cell.step] ?? geometry.end;
   const beats = chart.steps[cell.step]?.beats ?? 1;
   const glyphs = cell.beats.flatMap((beat) => glyphsOf(beat, beatAt(column, beat.beat, beats).middle, ROW / 2));
@@ -70,10 +71,12 @@ function cellOf(chart: Chart, row: ChartRow, cell: ChartCell, geometry: Geometry
     class: 'cell',
     id: `cell-${row.part}-${cell.step}`,
     role: 'gridcell',
-    tabindex: -1,
     'aria-colindex': cell.step + 3,
-    'data-standing': lastStanding(cell),
-    'data-source-offset': cell.beats[0]?.source ?? chart.steps[cell.step]?.source,
+    ...ofPreview(mode, {
+      tabindex: -1,
+      'data-standing': lastStanding(cell),
+      'data-source-offset': cell.beats[0]?.source ?? chart.steps[cell.step]?.source,
+    }),
   };
   const title = el('title', {}, escapeHtml(cellTitle(chart, row, cell)));
   return el('g', attributes, title, ...found, ...glyphs, ...sign, el('rect', { class: 'hit', ...frame }));

@@ -1,6 +1,7 @@
 import { el, escapeHtml, type Html } from '../sheet/htmlText';
 import type { Chart, ChartPhase, ChartStep } from './chart';
-import { headTitle } from './chartWords';
+import { headTitle, stepWords } from './chartWords';
+import { type DrawMode, ofPreview } from './drawMode';
 import { type Column, type Geometry, HEAD, HEAD_HEIGHT, LEAN, n } from './geometry';
 import { findingSign, ring, worstOf } from './glyphs';
 import { shortened } from './shortened';
@@ -11,14 +12,14 @@ const NUMBERS = PHASES + HEAD.phases;
 const MARKS = NUMBERS + HEAD.numbers;
 
 /** The head of the chart: titles that lean, the band of each phase, numbers, and what is found or measured in a step. */
-export function headOf(chart: Chart, geometry: Geometry): Html {
+export function headOf(chart: Chart, geometry: Geometry, mode: DrawMode): Html {
   return el(
     'g',
     { class: 'head', role: 'row', 'aria-rowindex': 1 },
     ...chart.phases.map((phase, index) => phaseBand(phase, index, geometry)),
-    edgeHead('As received', 'start', 2, geometry.start),
-    ...chart.steps.map((step, index) => stepHead(step, index, geometry)),
-    edgeHead('At the end', 'end', chart.steps.length + 3, geometry.end),
+    edgeHead('As received', 'start', 2, geometry.start, mode),
+    ...chart.steps.map((step, index) => stepHead(step, index, geometry, mode)),
+    edgeHead('At the end', 'end', chart.steps.length + 3, geometry.end, mode),
   );
 }
 
@@ -36,7 +37,7 @@ function phaseBand({ title, first, count }: ChartPhase, index: number, { steps }
   );
 }
 
-function stepHead(step: ChartStep, index: number, { steps }: Geometry): Html {
+function stepHead(step: ChartStep, index: number, { steps }: Geometry, mode: DrawMode): Html {
   const column = steps[index] ?? { x: 0, width: 0 };
   const middle = column.x + column.width / 2;
   const found = step.findings;
@@ -46,9 +47,8 @@ function stepHead(step: ChartStep, index: number, { steps }: Geometry): Html {
     class: `step-head${step.isLeftOut ? ' left-out' : ''}`,
     id: `head-${step.id}`,
     role: 'columnheader',
-    tabindex: -1,
     'aria-colindex': index + 3,
-    'data-source-offset': step.source,
+    ...ofPreview(mode, { tabindex: -1, 'data-words': stepWords(step), 'data-source-offset': step.source }),
   };
   return el(
     'g',
@@ -58,25 +58,24 @@ function stepHead(step: ChartStep, index: number, { steps }: Geometry): Html {
     el('text', { class: 'number', x: n(middle), y: NUMBERS + 12.5 }, escapeHtml(String(step.number))),
     ...signs,
     ...rings,
-    el('rect', {
-      class: 'hit',
-      x: n(column.x),
-      y: PHASES + HEAD.phases,
-      width: n(column.width),
-      height: HEAD_HEIGHT - PHASES - HEAD.phases,
-    }),
+    hitOf(column),
   );
 }
 
-function edgeHead(words: string, id: string, colindex: number, column: Column): Html {
+/** What the pointer meets and the cursor of the keys is drawn on. */
+function hitOf({ x, width }: Column): Html {
+  return el('rect', { class: 'hit', x: n(x), y: NUMBERS, width: n(width), height: HEAD_HEIGHT - NUMBERS });
+}
+
+function edgeHead(words: string, id: string, colindex: number, column: Column, mode: DrawMode): Html {
   const attributes = {
     class: 'step-head edge',
     id: `head-${id}`,
     role: 'columnheader',
-    tabindex: -1,
     'aria-colindex': colindex,
+    ...ofPreview(mode, { tabindex: -1, 'data-words': words }),
   };
-  return el('g', attributes, el('title', {}, escapeHtml(words)), leaningTitle(words, column));
+  return el('g', attributes, el('title', {}, escapeHtml(words)), leaningTitle(words, column), hitOf(column));
 }
 
 function leaningTitle(title: string, { x, width }: Column): Html {

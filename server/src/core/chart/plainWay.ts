@@ -17,7 +17,7 @@ interface Narrowing {
 
 /**
  * Of everything that a build leaves open, the plain way: the unit comes without what the work may add, parts are used
- * again, an outcome has its first value, optional steps are left out and every result is right at once.
+ * again, an outcome has its first value, optional steps are done and every result is right at once.
  */
 export function plainWay(procedure: ProcedureView, trace: Trace, picked: BuildSet): PlainWay {
   const arrived = arrivals(procedure, { set: picked, decided: new Map() });
@@ -25,7 +25,10 @@ export function plainWay(procedure: ProcedureView, trace: Trace, picked: BuildSe
   const plain = trace.forks.reduce((left, fork) => within(left, procedure.space.fork(fork.index).complement()), set);
   const seen = aspectsSeen(procedure, trace, picked);
   const assumed = [...decided].flatMap(([key, words]) => (words !== '' && seen.has(key) ? [words] : []));
-  return { set: plain, assumed: [...usedAgain(procedure, decided, seen), ...assumed, ...forkWords(plain !== set)] };
+  return {
+    set: plain,
+    assumed: [...usedAgain(procedure, decided, seen), ...assumed, ...forkWords(procedure, trace, set)],
+  };
 }
 
 /** The part of a set that meets a wish, or all of it where nothing does. */
@@ -73,8 +76,13 @@ function usedAgain(
   return [`used again: ${names.join(', ')}`];
 }
 
-function forkWords(narrowed: boolean): string[] {
-  return narrowed ? ['no optional step is taken and every result is right at once'] : [];
+const MOST_FORKS = 3;
+
+/** A few forks are told one by one; many would bury the rest. */
+function forkWords({ space }: ProcedureView, { forks }: Trace, set: BuildSet): string[] {
+  const open = forks.filter((fork) => set.overlaps(space.fork(fork.index)));
+  if (open.length > MOST_FORKS) return ['every optional step is done and every result is right at once'];
+  return open.map((fork) => fork.notTaken);
 }
 
 /** What the steps and the lanes look at, by kind and id: what is never looked at need not be told. */

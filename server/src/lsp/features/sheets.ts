@@ -1,12 +1,12 @@
 import type { Connection } from 'vscode-languageserver';
 import { toCoreUri } from '../convert';
 import type { Feature } from '../feature';
-import type { BuildsParams, RequestName, SheetHtmlParams } from '../protocol';
-import { BUILDS, PRINT_SHEET, type PrintSheetParams, type PrintSheetResult, SHEET_HTML } from '../protocol';
+import type { BuildsParams, ChartHtmlParams, RequestName, SheetHtmlParams } from '../protocol';
+import { BUILDS, CHART_HTML, PRINT_SHEET, type PrintSheetParams, type PrintSheetResult, SHEET_HTML } from '../protocol';
 import type { Session } from '../session';
-import { askForSheet, buildsOfProcedure, errorsIn, sheetPage } from '../sheetService';
+import { askForSheet, buildsOfProcedure, chartPage, errorsIn, sheetPage } from '../sheetService';
 
-/** The step sheet: its builds, its page beside the text, its print. Requests of our own, for our own client. */
+/** The step sheet: its builds, its page beside the text, its print; and the chart of the walk. Requests of our own, for our own client. */
 export const sheets: Feature = {
   capability: () => ({}),
   register(connection, session) {
@@ -15,6 +15,10 @@ export const sheets: Feature = {
     answer(connection, session, SHEET_HTML, async ({ uri, build, paper }: SheetHtmlParams) => {
       session.sheetsShown.add(toCoreUri(uri));
       return sheetPage(await checked(uri), build, paper);
+    });
+    answer(connection, session, CHART_HTML, async ({ uri, build }: ChartHtmlParams) => {
+      session.sheetsShown.add(toCoreUri(uri));
+      return chartPage(await checked(uri), build);
     });
     answer(connection, session, PRINT_SHEET, (params: PrintSheetParams) => print(session, params));
   },
