@@ -1,3 +1,4 @@
+import { pairOf } from '../../syntax/node';
 import { defineRule } from '../defineRule';
 import { inFamily } from '../examples';
 import { carriedByNothing } from '../support/carrying';
@@ -37,6 +38,8 @@ export const baseNotReached = defineRule({
       const name = family.nameOf(id.id);
       const details = { about: [id.id], where: { set: where, space: family.space } };
       if (first === undefined) {
+        // What is half typed tells of itself.
+        if (value.node.kind === 'map' && pairOf(value.node, 'sits-on') !== undefined) return;
         ctx.report(id.node, 'nothing', [name, family.nameOf(family.value.base?.id ?? '')], { about: [id.id] });
         return;
       }

@@ -74,7 +74,7 @@ function report(id: string, conflict: Conflict, needed: readonly Needed[], ctx: 
     const pair = others.length === 2 ? 'these' : 'the two';
     ctx.report(range, 'excludes', [name, needs, pair], { about, related });
   } else {
-    const demands = among.map((one) => `the ${nameOf(one)} is for ${listed(variantsOf(one), 'or')}`);
+    const demands = among.map((one) => `the ${nameOf(one)} is for ${listed(variantsOf(one), 'or')} only`);
     ctx.report(range, 'variants', [name, needs, demands], { about, related });
   }
 }

@@ -11,8 +11,12 @@ export interface Sitting {
 /** The circles of parts that sit on each other; the base sits on nothing, whatever is written. */
 export function knotsOfCarrying(family: FamilyView): readonly Knot<Sitting>[] {
   const holding = Holding.of(family);
-  return knotsOf(holding.space, (freed) => endless(holding, freed));
+  const knots = remembered.get(family) ?? knotsOf(holding.space, (freed) => endless(holding, freed));
+  remembered.set(family, knots);
+  return knots;
 }
+
+const remembered = new WeakMap<FamilyView, readonly Knot<Sitting>[]>();
 
 /** Where the way down from a part never ends: what sits on nothing is taken away until nothing is left that does. */
 function endless(holding: Holding, freed: Freed): Edge<Sitting>[] {

@@ -10,11 +10,6 @@ export function nameOfMeant(family: FamilyView, { id, ref }: Meant): string {
   return id === ref.id ? name : `${name} (in place of the ${family.nameOf(ref.id)})`;
 }
 
-/** A sentence's first word with a capital. */
-export function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}
-
 /** What a finding about a circle points to beside its first place: each further place that closes it, and the builds. */
 export function circleDetails<Why extends { readonly by: Meant }>(
   family: FamilyView,

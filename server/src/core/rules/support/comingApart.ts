@@ -1,8 +1,9 @@
 import type { FamilyView } from '../../analysis/familyView';
 import type { BuildSet } from '../../builds';
 import { Holding, type Meant } from './holding';
-import { inUnit, type Off, stillOn } from './inUnit';
-import { type Edge, type Freed, type Knot, knotsOf } from './knots';
+import { type Off, stillOn } from './inUnit';
+import { type Edge, type Knot, knotsOf } from './knots';
+import { type Standing, type Task, type Work, whatIsLeft } from './whatIsLeft';
 
 /** Why a part cannot come off, or a fastener not be loosened, before another one is off. */
 export interface Hindrance {
@@ -21,7 +22,13 @@ export function knotsOfStripping(family: FamilyView): readonly Knot<Hindrance>[]
   const known = remembered.get(family);
   if (known !== undefined) return known;
   const holding = Holding.of(family);
-  const knots = knotsOf(holding.space, (freed) => leftOver(holding, freed));
+  const work: Work<Hindrance> = {
+    tasks: allTasks(holding),
+    left: (task, off) => leftOf(holding, off, task),
+    looksAt: ({ part }) => lookedAt(holding, part),
+    hindrances: (task, standing) => hindrances(holding, standing, task),
+  };
+  const knots = knotsOf(holding.space, (freed) => whatIsLeft(holding, work, freed));
   remembered.set(family, knots);
   return knots;
 }
@@ -34,34 +41,6 @@ function looseKey(fastener: string): string {
 /** The part that a knot's edge leads from, whether it is to come off or to be loosened. */
 export function partOfKey(key: string): string {
   return key.replace(/ loose$/, '');
-}
-
-/** Everything that can be done is done until nothing more can: what is left waits for ever, each for what it says. */
-function leftOver(holding: Holding, freed: Freed): Hindered[] {
-  const off = new Map<string, BuildSet>(freed);
-  let waiting = allTasks(holding);
-  for (let changed = true; changed; ) {
-    changed = false;
-    const inside = inUnit(holding, off);
-    waiting = waiting.filter((task) => {
-      const left = leftOf(holding, off, task);
-      if (left.isEmpty) return false;
-      const blocked = holding.space.union(hindrances(holding, off, inside, task).map(({ where }) => where));
-      const done = left.minus(blocked);
-      if (done.isEmpty) return true;
-      off.set(task.key, (off.get(task.key) ?? holding.space.nothing).or(done));
-      changed = true;
-      return !left.and(blocked).isEmpty;
-    });
-  }
-  const inside = inUnit(holding, off);
-  return waiting.flatMap((task) => hindrances(holding, off, inside, task));
-}
-
-interface Task {
-  readonly key: string;
-  readonly part: string;
-  readonly loosen: boolean;
 }
 
 function allTasks(holding: Holding): Task[] {
@@ -77,16 +56,24 @@ function allTasks(holding: Holding): Task[] {
   ]);
 }
 
+/** What fastens a part, what it is behind, and what carries these in the unit. */
+function lookedAt(holding: Holding, part: string): string[] {
+  const covers = holding.meant(part, 'covers').map(({ id }) => id);
+  const inUnitBy = covers.length === 0 ? [] : [part, ...covers].flatMap((id) => [...holding.below(id)]);
+  return [...holding.meant(part, 'fasteners').map(({ id }) => id), ...covers, ...inUnitBy];
+}
+
 /** Where it is not done yet; a fastener that is off need not be loosened. */
 function leftOf(holding: Holding, off: Off, { key, part, loosen }: Task): BuildSet {
   const on = stillOn(holding, off, part);
   return loosen ? on.minus(off.get(key) ?? holding.space.nothing) : on;
 }
 
-function hindrances(holding: Holding, off: Off, inside: ReadonlyMap<string, BuildSet>, task: Task): Hindered[] {
+function hindrances(holding: Holding, { off, inside }: Standing, task: Task): Hindered[] {
   const { part } = task;
   const left = leftOf(holding, off, task);
   const found: Hindered[] = [];
+  if (left.isEmpty) return found;
   const add = (is: Hindrance['is'], by: Meant, to: string, set: BuildSet): void => {
     const where = left.and(set);
     if (!where.isEmpty) found.push({ from: task.key, to, where, why: { is, part, by } });

@@ -3,7 +3,8 @@ import type { BuildSet } from '../../builds';
 import { knotsOfStripping, partOfKey } from './comingApart';
 import { Holding, type Meant } from './holding';
 import { carried, inUnit, type Off, stillOn } from './inUnit';
-import { type Edge, type Freed, type Knot, knotsOf } from './knots';
+import { type Edge, type Knot, knotsOf } from './knots';
+import { type Standing, type Work, whatIsLeft } from './whatIsLeft';
 
 /** Why a part must be fitted before another one is. */
 export interface Precedence {
@@ -22,46 +23,43 @@ type Later = Edge<Precedence>;
  * such a part never stands in the way of another, so that it does not matter which is taken away first.
  */
 export function knotsOfFitting(family: FamilyView): readonly Knot<Precedence>[] {
+  const known = remembered.get(family) ?? findKnots(family);
+  remembered.set(family, known);
+  return known;
+}
+
+const remembered = new WeakMap<FamilyView, readonly Knot<Precedence>[]>();
+
+function findKnots(family: FamilyView): readonly Knot<Precedence>[] {
   const holding = Holding.of(family);
   const told = new Map<string, BuildSet>();
   for (const { edges, where } of knotsOfStripping(family)) {
     for (const id of edges.map((edge) => partOfKey(edge.from))) told.set(id, (told.get(id) ?? where).or(where));
   }
   const riders = ridersOf(holding);
-  return knotsOf(holding.space, (freed) => leftOver(holding, riders, freed), told);
+  const work: Work<Precedence> = {
+    tasks: [...family.parts.keys()].flatMap((id) =>
+      holding.bases.has(id) ? [] : [{ key: id, part: id, loosen: false }],
+    ),
+    left: ({ part }, off) => stillOn(holding, off, part),
+    looksAt: ({ part }) => lookedAt(holding, part, riders.get(part) ?? []),
+    hindrances: ({ part }, standing) => mustComeLater(holding, riders, standing, part),
+  };
+  return knotsOf(holding.space, (freed) => whatIsLeft(holding, work, freed), told);
 }
 
-function leftOver(holding: Holding, riders: Riders, freed: Freed): Later[] {
-  const off = new Map<string, BuildSet>(freed);
-  let waiting = [...holding.family.parts.keys()].filter((id) => !holding.bases.has(id));
-  for (let changed = true; changed; ) {
-    changed = false;
-    const inside = inUnit(holding, off);
-    waiting = waiting.filter((id) => {
-      const left = stillOn(holding, off, id);
-      if (left.isEmpty) return false;
-      const blocked = holding.space.union(mustComeLater(holding, riders, off, inside, id).map(({ where }) => where));
-      const done = left.minus(blocked);
-      if (done.isEmpty) return true;
-      off.set(id, (off.get(id) ?? holding.space.nothing).or(done));
-      changed = true;
-      return !left.and(blocked).isEmpty;
-    });
-  }
-  const inside = inUnit(holding, off);
-  return waiting.flatMap((id) => mustComeLater(holding, riders, off, inside, id));
+/** What fastens a part, what goes in with it, what one of these is behind, and what carries them all in the unit. */
+function lookedAt(holding: Holding, part: string, riders: readonly string[]): string[] {
+  const covers = [part, ...riders].flatMap((moved) => holding.meant(moved, 'covers').map(({ id }) => id));
+  const inUnitBy = covers.length === 0 ? [] : [part, ...covers].flatMap((id) => [...holding.below(id)]);
+  return [...holding.meant(part, 'fasteners').map(({ id }) => id), ...riders, ...covers, ...inUnitBy];
 }
 
 /** What must not be in place yet when a part is fitted: its fasteners, and what it, or what it carries, is behind. */
-function mustComeLater(
-  holding: Holding,
-  riders: Riders,
-  off: Off,
-  inside: ReadonlyMap<string, BuildSet>,
-  part: string,
-): Later[] {
+function mustComeLater(holding: Holding, riders: Riders, { off, inside }: Standing, part: string): Later[] {
   const left = stillOn(holding, off, part);
   const found: Later[] = [];
+  if (left.isEmpty) return found;
   const add = (is: Precedence['is'], moved: string, by: Meant, set: BuildSet): void => {
     const where = left.and(set);
     if (!where.isEmpty) found.push({ from: part, to: by.id, where, why: { is, part, moved, by } });

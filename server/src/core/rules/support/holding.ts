@@ -37,13 +37,14 @@ export class Holding {
   readonly #replacers: ReadonlyMap<string, readonly Meant[]>;
   readonly #presences = new Map<string, BuildSet>();
   readonly #below = new Map<string, ReadonlySet<string>>();
+  #riders: ReadonlyMap<string, readonly string[]> | undefined;
 
   private constructor(family: FamilyView) {
     this.family = family;
     this.space = family.space;
     this.#replacers = replacersOf(family);
     const base = family.value.base?.id;
-    this.bases = new Set(base === undefined ? [] : this.withReplacers(base));
+    this.bases = new Set(base === undefined || family.part(base) === undefined ? [] : this.withReplacers(base));
     this.bottomUp = this.#bottomUp();
   }
 
@@ -109,9 +110,23 @@ export class Holding {
     return [...found.values()];
   }
 
+  /** What sits on a part. */
+  riders(id: string): readonly string[] {
+    if (this.#riders === undefined) {
+      const riders = new Map<string, string[]>();
+      for (const rider of this.family.parts.keys()) {
+        for (const carrier of this.meant(rider, 'carriers')) {
+          riders.set(carrier.id, [...(riders.get(carrier.id) ?? []), rider]);
+        }
+      }
+      this.#riders = riders;
+    }
+    return this.#riders.get(id) ?? [];
+  }
+
   /** Whether a part sits on another, or on something that does. */
   ridesOn(part: string, carrier: string): boolean {
-    return this.#allBelow(part).has(carrier);
+    return this.below(part).has(carrier);
   }
 
   /** A fastener that need not come off for what it holds to come off; a clamp need not where nothing is said. */
@@ -121,11 +136,8 @@ export class Holding {
     return says === undefined ? own?.kind?.value === 'clamp' : says === 'loose';
   }
 
-  nameOf(id: string): string {
-    return this.family.nameOf(id);
-  }
-
-  #allBelow(part: string): ReadonlySet<string> {
+  /** All that carries a part, straight or through others. */
+  below(part: string): ReadonlySet<string> {
     const known = this.#below.get(part);
     if (known !== undefined) return known;
     const below = new Set(this.meant(part, 'carriers').map(({ id }) => id));

@@ -53,3 +53,19 @@ function withoutCarriers(holding: Holding, id: string): BuildSet {
   known.set(id, set);
   return set;
 }
+
+/**
+ * Takes a part that has come off out of the sets, with what is no longer carried. Where parts sit on each other in a
+ * circle it may leave too much in; a new round of `inUnit` puts that right.
+ */
+export function takeOutOfUnit(holding: Holding, off: Off, sets: Map<string, BuildSet>, id: string): void {
+  const waiting = [id];
+  for (const one of waiting) {
+    const before = sets.get(one);
+    if (before === undefined || holding.bases.has(one)) continue;
+    const after = before.and(stillOn(holding, off, one)).and(carried(holding, sets, one));
+    if (after === before) continue;
+    sets.set(one, after);
+    waiting.push(...holding.riders(one));
+  }
+}
