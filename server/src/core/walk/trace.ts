@@ -38,4 +38,6 @@ export interface Trace {
   readonly start: ReadonlyMap<string, Lane>;
   readonly end: ReadonlyMap<string, Lane>;
   readonly moments: readonly Moment[];
+  /** How many instructions were carried out for this walk, and not taken over from an earlier one. */
+  readonly carriedOut: number;
 }

@@ -58,12 +58,14 @@ function groundOf({ family, space }: UnitModel): Ground {
 class WalkTrace implements Trace {
   readonly failures: readonly Failure[];
   readonly forks: readonly Fork[];
+  readonly carriedOut: number;
   #moments: readonly Moment[] | undefined;
   #lanes: { start: ReadonlyMap<string, Lane>; end: ReadonlyMap<string, Lane> } | undefined;
 
   constructor(readonly walked: Walked) {
     this.failures = failuresOf(walked);
     this.forks = walked.plan.forks;
+    this.carriedOut = walked.carriedOut;
   }
 
   get moments(): readonly Moment[] {
