@@ -43,7 +43,8 @@ function registerCommands(
     });
     context.subscriptions.push(command);
   };
-  register('witnessmark.openSheet', (uri) => panels.show(uri));
+  register('witnessmark.openSheet', (uri) => panels.show(uri, 'sheet'));
+  register('witnessmark.openWalk', (uri) => panels.show(uri, 'walk'));
   register('witnessmark.printSheet', (uri, given) => printSheet(server, builds, uri, given));
   register('witnessmark.chooseBuild', (uri, given) =>
     given.build === undefined ? builds.pick(uri) : builds.choose(uri, given.build),

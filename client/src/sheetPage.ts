@@ -1,10 +1,12 @@
+import type { View } from './panelMessages';
 import { SHEET_PAGE_SCRIPT } from './sheetPageScript';
+import { WALK_GRID_SCRIPT } from './walkGridScript';
 
-/** The page that a sheet is put into. Nothing runs in it but its own script, and nothing is fetched. */
-export function sheetPage(nonce: string, uri: string): string {
+/** The page that a sheet or a walk is put into. Nothing runs in it but its own script, and nothing is fetched. */
+export function sheetPage(nonce: string, uri: string, view: View): string {
   const policy = `default-src 'none'; img-src data:; style-src 'nonce-${nonce}'; script-src 'nonce-${nonce}'`;
   return `<!DOCTYPE html>
-<html lang="en" data-uri="${uri.replaceAll('&', '&amp;').replaceAll('"', '&quot;')}">
+<html lang="en" data-uri="${uri.replaceAll('&', '&amp;').replaceAll('"', '&quot;')}" data-view="${view}">
 <head>
 <meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="${policy}">
@@ -12,15 +14,21 @@ export function sheetPage(nonce: string, uri: string): string {
 <title>Step sheet</title>
 <style nonce="${nonce}">${TOOLBAR_STYLES}</style>
 <style nonce="${nonce}" id="sheet-style"></style>
+<style nonce="${nonce}" id="walk-style"></style>
 </head>
 <body>
 <div id="toolbar" role="toolbar" aria-label="Step sheet">
+<span class="views" role="group" aria-label="What is shown">
+<button id="show-sheet" type="button" aria-pressed="${view === 'sheet'}">Sheet</button><button id="show-walk" type="button" aria-pressed="${view === 'walk'}">Walk</button>
+</span>
 <label for="build">Build</label> <select id="build"></select>
 <button id="print" type="button">Print to PDF</button>
 <span id="errors" role="status"></span>
 </div>
 <div id="sheet"></div>
-<script nonce="${nonce}">${SHEET_PAGE_SCRIPT}</script>
+<div id="walk" hidden></div>
+<p id="readout" aria-hidden="true"></p>
+<script nonce="${nonce}">${WALK_GRID_SCRIPT}${SHEET_PAGE_SCRIPT}</script>
 </body>
 </html>
 `;
@@ -32,9 +40,15 @@ const TOOLBAR_STYLES = `
 #toolbar select, #toolbar button { font: inherit; padding: .2rem .5rem; border: 1px solid var(--vscode-contrastBorder, var(--vscode-dropdown-border, transparent)); }
 #toolbar select { max-width: 22rem; color: var(--vscode-dropdown-foreground); background: var(--vscode-dropdown-background); }
 #toolbar button { color: var(--vscode-button-foreground); background: var(--vscode-button-background); cursor: pointer; }
+#toolbar .views { display: inline-flex; } #toolbar .views button + button { margin-inline-start: -1px; }
+#toolbar .views button { color: var(--vscode-button-secondaryForeground, var(--vscode-foreground)); background: var(--vscode-button-secondaryBackground, transparent); border: 1px solid var(--vscode-contrastBorder, var(--vscode-panel-border, transparent)); }
+#toolbar .views button[aria-pressed="true"] { font-weight: 700; color: var(--vscode-button-foreground); background: var(--vscode-button-background); text-decoration: underline; text-underline-offset: .2em; }
+#walk .walk-frame { max-height: calc(100vh - 5rem); }
+#readout { position: sticky; bottom: 0; margin: 0; padding: .3rem .2rem; min-height: 1.2em; background: var(--vscode-editor-background); border-top: 1px solid var(--vscode-panel-border, transparent); font: var(--vscode-font-size, 13px) var(--vscode-font-family, sans-serif); }
+#toolbar [hidden] { display: none; } #readout:empty { display: none; }
 #toolbar button:hover { background: var(--vscode-button-hoverBackground); }
 :focus-visible { outline: 2px solid var(--vscode-focusBorder); outline-offset: 2px; }
 [data-source-offset] { cursor: pointer; }
-[aria-current="step"] { position: relative; }
-[aria-current="step"]::before { content: ''; position: absolute; inset: 0 auto 0 -.75rem; width: .25rem; background: var(--vscode-focusBorder); }
+#sheet [aria-current="step"] { position: relative; }
+#sheet [aria-current="step"]::before { content: ''; position: absolute; inset: 0 auto 0 -.75rem; width: .25rem; background: var(--vscode-focusBorder); }
 `;

@@ -1,6 +1,7 @@
 /**
- * What runs in the page of a sheet. It is a text because it runs in another world than the extension: it is put into
- * the page as it stands. A new sheet replaces only what differs, so that the reader's place and focus are kept.
+ * What runs in the page of a sheet and of a walk. It is a text because it runs in another world than the extension: it
+ * is put into the page as it stands. What is new replaces only what differs, so that the reader's place and focus are
+ * kept.
  */
 export const SHEET_PAGE_SCRIPT = String.raw`
 (() => {
@@ -8,26 +9,79 @@ export const SHEET_PAGE_SCRIPT = String.raw`
   const editor = acquireVsCodeApi();
   const byId = (id) => document.getElementById(id);
   const sheet = byId('sheet');
+  const walk = byId('walk');
+  const grid = walkGrid(walk, byId('readout'));
+  const { uri, view: first } = document.documentElement.dataset;
+  let view = '';
   let caret = -1;
-  editor.setState({ uri: document.documentElement.dataset.uri });
+  switchTo(first);
 
   addEventListener('message', ({ data }) => {
-    if (data.is === 'sheet') showSheet(data);
+    if (data.is === 'page') {
+      switchTo(data.view);
+      if (view === 'walk') showWalk(data);
+      else showSheet(data);
+      showBuilds(data);
+      showErrors(data.errors);
+    }
     if (data.is === 'caret') showCaret(data.offset);
   });
 
+  function switchTo(next) {
+    if (next === view) return;
+    view = next;
+    editor.setState({ uri, view });
+    sheet.hidden = view !== 'sheet';
+    walk.hidden = view !== 'walk';
+    // What is printed is the sheet.
+    byId('print').hidden = view !== 'sheet';
+    byId('readout').textContent = '';
+    for (const one of ['sheet', 'walk']) byId('show-' + one).setAttribute('aria-pressed', String(one === view));
+    showStyles();
+  }
+
+  // The styles of a sheet are for the whole page, so that they count only while a sheet is shown.
+  function showStyles() {
+    for (const one of ['sheet', 'walk']) {
+      const { sheet: rules } = byId(one + '-style');
+      if (rules !== null) rules.disabled = one !== view;
+    }
+    if (view === 'walk') document.body.className = ourClasses().join(' ');
+  }
+
+  function ourClasses() {
+    return [...document.body.classList].filter((name) => name.startsWith('vscode-'));
+  }
+
+  function parsed(html) {
+    const page = new DOMParser().parseFromString(html, 'text/html');
+    const style = [...page.querySelectorAll('style')].map((one) => one.textContent).join('\n');
+    const ours = byId(view + '-style');
+    if (ours.textContent !== style) ours.textContent = style;
+    showStyles();
+    for (const script of page.querySelectorAll('script')) script.remove();
+    return page;
+  }
+
+  function showWalk(data) {
+    const page = parsed(data.html);
+    const hadFocus = grid.hadFocus();
+    patchChildren(walk, page.body);
+    grid.shown();
+    grid.showCaret(caret);
+    if (hadFocus && !grid.hadFocus()) grid.focus();
+  }
+
   function showSheet(data) {
-    const page = new DOMParser().parseFromString(data.html, 'text/html');
-    byId('sheet-style').textContent = [...page.querySelectorAll('style')].map((style) => style.textContent).join('\n');
-    const ours = [...document.body.classList].filter((name) => name.startsWith('vscode-'));
-    document.body.className = [...ours, ...page.body.classList].join(' ');
+    const page = parsed(data.html);
+    document.body.className = [...ourClasses(), ...page.body.classList].join(' ');
     for (const step of stepsIn(page)) step.tabIndex = 0;
     mark(page);
-    for (const script of page.querySelectorAll('script')) script.remove();
     patchChildren(sheet, page.body);
-    showBuilds(data);
-    byId('errors').textContent =
-      data.errors === 0 ? '' : data.errors === 1 ? '1 error stands' : data.errors + ' errors stand';
+  }
+
+  function showErrors(count) {
+    byId('errors').textContent = count === 0 ? '' : count === 1 ? '1 error stands' : count + ' errors stand';
   }
 
   function showBuilds({ builds, build }) {
@@ -46,10 +100,16 @@ export const SHEET_PAGE_SCRIPT = String.raw`
   }
 
   // Only blocks that hold other blocks are gone into; any other that differs is replaced whole.
+  const BLOCKS = 'main, section.phase, .walk-frame, .walk-frame > svg';
+
   function patch(old, next) {
     if (old.isEqualNode(next)) return;
-    if (old.nodeName !== next.nodeName || !next.matches('main, section.phase')) old.replaceWith(document.adoptNode(next));
-    else patchChildren(old, next);
+    if (old.nodeName !== next.nodeName || !next.matches(BLOCKS)) {
+      old.replaceWith(document.adoptNode(next));
+      return;
+    }
+    for (const { name, value } of next.attributes) if (old.getAttribute(name) !== value) old.setAttribute(name, value);
+    patchChildren(old, next);
   }
 
   function patchChildren(old, next) {
@@ -94,6 +154,7 @@ export const SHEET_PAGE_SCRIPT = String.raw`
 
   function showCaret(offset) {
     caret = offset;
+    if (view === 'walk') return grid.showCaret(offset);
     const current = mark(sheet);
     // Above the first step stands what the head of the sheet is made of.
     if (current === undefined) return scrollTo(0, 0);
@@ -108,12 +169,17 @@ export const SHEET_PAGE_SCRIPT = String.raw`
     editor.postMessage({ is: 'source', offset: Number(step.dataset.sourceOffset) });
   }
 
-  sheet.addEventListener('click', ({ target }) => {
-    if (getSelection().isCollapsed) goToSource(target);
-  });
-  sheet.addEventListener('keydown', (event) => {
-    if (event.key === 'Enter') goToSource(event.target);
-  });
+  for (const shown of [sheet, walk]) {
+    shown.addEventListener('click', ({ target }) => {
+      if (getSelection().isCollapsed) goToSource(target);
+    });
+    shown.addEventListener('keydown', (event) => {
+      if (event.key === 'Enter') goToSource(event.target);
+    });
+  }
+  for (const one of ['sheet', 'walk']) {
+    byId('show-' + one).addEventListener('click', () => editor.postMessage({ is: 'view', view: one }));
+  }
   byId('build').addEventListener('change', ({ target }) => editor.postMessage({ is: 'build', id: target.value }));
   byId('print').addEventListener('click', () => editor.postMessage({ is: 'print' }));
   editor.postMessage({ is: 'ready' });

@@ -1,33 +1,42 @@
 import { randomBytes } from 'node:crypto';
 import * as vscode from 'vscode';
-import { SHEET_HTML } from '../../server/src/lsp/protocol';
+import { CHART_HTML, SHEET_HTML } from '../../server/src/lsp/protocol';
 import type { ChosenBuilds } from './chosenBuilds';
 import type { LanguageServer } from './languageServer';
-import { type FromPage, fromPage, type ToPage } from './panelMessages';
+import { type FromPage, fromPage, type ToPage, type View } from './panelMessages';
 import { paperFor } from './settings';
 import { sheetPage } from './sheetPage';
 
-/** The sheet of one procedure beside its text. */
+/** The sheet of one procedure beside its text, or its walk. Only what is shown is asked for. */
 export class SheetPanel {
   readonly uri: vscode.Uri;
   readonly panel: vscode.WebviewPanel;
   readonly #server: LanguageServer;
   readonly #builds: ChosenBuilds;
+  #view: View;
   #isReady = false;
   #isAsking = false;
   #isStale = false;
 
-  constructor(uri: vscode.Uri, panel: vscode.WebviewPanel, server: LanguageServer, builds: ChosenBuilds) {
+  constructor(uri: vscode.Uri, panel: vscode.WebviewPanel, server: LanguageServer, builds: ChosenBuilds, view: View) {
     this.uri = uri;
     this.panel = panel;
     this.#server = server;
     this.#builds = builds;
+    this.#view = view;
     panel.webview.options = { enableScripts: true, localResourceRoots: [] };
     panel.webview.onDidReceiveMessage((message) => this.#hear(fromPage(message)));
-    panel.webview.html = sheetPage(randomBytes(16).toString('hex'), uri.toString());
+    panel.webview.html = sheetPage(randomBytes(16).toString('hex'), uri.toString(), view);
   }
 
-  /** Shows the sheet as it is now. While one answer is on its way, any number of changes wait for one more. */
+  /** Shows the sheet or the walk from now on. */
+  async showView(view: View): Promise<void> {
+    if (view === this.#view) return;
+    this.#view = view;
+    await this.refresh();
+  }
+
+  /** Shows the sheet or the walk as it is now. While one answer is on its way, any number of changes wait for one more. */
   async refresh(): Promise<void> {
     this.#isStale = true;
     if (this.#isAsking || !this.#isReady) return;
@@ -49,11 +58,16 @@ export class SheetPanel {
 
   async #show(): Promise<void> {
     const build = this.#builds.of(this.uri);
-    const params = { uri: this.uri.toString(), paper: paperFor(this.uri) };
-    const result = await this.#server.ask(SHEET_HTML, build === undefined ? params : { ...params, build });
+    const view = this.#view;
+    const params = { uri: this.uri.toString(), ...(build === undefined ? {} : { build }) };
+    const result =
+      view === 'walk'
+        ? await this.#server.ask(CHART_HTML, params)
+        : await this.#server.ask(SHEET_HTML, { ...params, paper: paperFor(this.uri) });
     // What is shown is what is printed, so the first choice counts as made.
     if (build === undefined && result.build !== undefined) this.#builds.choose(this.uri, result.build.id);
-    this.#post({ is: 'sheet', ...result });
+    // Another view was chosen meanwhile, and is asked for next.
+    if (view === this.#view) this.#post({ is: 'page', view, ...result });
   }
 
   #post(message: ToPage): void {
@@ -61,6 +75,7 @@ export class SheetPanel {
   }
 
   async #hear(message: FromPage | undefined): Promise<void> {
+    if (message?.is === 'view') await this.showView(message.view);
     if (message?.is === 'build') this.#builds.choose(this.uri, message.id);
     if (message?.is === 'print') await vscode.commands.executeCommand('witnessmark.printSheet', this.uri);
     if (message?.is === 'source') await this.#goToSource(message.offset);

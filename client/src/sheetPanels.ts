@@ -1,6 +1,7 @@
 import * as vscode from 'vscode';
 import type { ChosenBuilds } from './chosenBuilds';
 import type { LanguageServer } from './languageServer';
+import { isView, type View } from './panelMessages';
 import { SheetPanel } from './sheetPanel';
 
 const VIEW_TYPE = 'witnessmark.sheet';
@@ -28,22 +29,24 @@ export class SheetPanels implements vscode.Disposable, vscode.WebviewPanelSerial
     return [...this.#panels.values()].find((one) => one.panel.active)?.uri;
   }
 
-  show(uri: vscode.Uri): void {
+  show(uri: vscode.Uri, view: View): void {
     const known = this.#panels.get(uri.toString());
     if (known !== undefined) {
+      void known.showView(view);
       known.panel.reveal(undefined, true);
       return;
     }
     const name = uri.path.slice(uri.path.lastIndexOf('/') + 1).replace(/\.procedure\.ya?ml$/i, '');
     const beside = { viewColumn: vscode.ViewColumn.Beside, preserveFocus: true };
     const panel = vscode.window.createWebviewPanel(VIEW_TYPE, `Sheet ${name}`, beside, { enableFindWidget: true });
-    this.#keep(uri, panel);
+    this.#keep(uri, panel, view);
   }
 
   /** Brings back a sheet that was open when the window was closed. */
   async deserializeWebviewPanel(panel: vscode.WebviewPanel, state: unknown): Promise<void> {
     const uri = typeof state === 'object' && state !== null && 'uri' in state ? state.uri : undefined;
-    if (typeof uri === 'string') this.#keep(vscode.Uri.parse(uri), panel);
+    const view = typeof state === 'object' && state !== null && 'view' in state ? state.view : undefined;
+    if (typeof uri === 'string') this.#keep(vscode.Uri.parse(uri), panel, isView(view) ? view : 'sheet');
     else panel.dispose();
   }
 
@@ -56,8 +59,8 @@ export class SheetPanels implements vscode.Disposable, vscode.WebviewPanelSerial
     for (const one of [...this.#panels.values()]) one.panel.dispose();
   }
 
-  #keep(uri: vscode.Uri, panel: vscode.WebviewPanel): void {
-    this.#panels.set(uri.toString(), new SheetPanel(uri, panel, this.#server, this.#builds));
+  #keep(uri: vscode.Uri, panel: vscode.WebviewPanel, view: View): void {
+    this.#panels.set(uri.toString(), new SheetPanel(uri, panel, this.#server, this.#builds, view));
     panel.onDidDispose(() => this.#panels.delete(uri.toString()));
   }
 

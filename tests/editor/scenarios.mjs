@@ -79,6 +79,44 @@ export const scenarios = [
     },
   },
   {
+    name: 'the walk takes the place of the sheet and goes back to it',
+    async run({ workbench }) {
+      const view = workbench.webview();
+      await view.locator('#show-walk').click();
+      await view.locator('.walk-body .row').first().waitFor();
+      await view.locator('#sheet').waitFor({ state: 'hidden' });
+      await view.locator('#show-sheet').click();
+      await view.locator('#walk').waitFor({ state: 'hidden' });
+      await view.locator('#sheet main').waitFor();
+    },
+  },
+  {
+    name: 'the walk marks the step at the cursor',
+    async run({ workbench, folder }) {
+      const { step, title } = expected.sound.caretIn;
+      await workbench.command('Witnessmark: Open the walk of the parts beside the text');
+      await workbench.webview().locator('.walk-body .row').first().waitFor();
+      await workbench.goToLine(lineOf(folder, step) + 1);
+      const current = workbench.webview().locator('.step-head[aria-current="step"]', { hasText: title });
+      await current.waitFor({ state: 'attached' });
+    },
+  },
+  {
+    name: 'the arrow keys go from cell to cell of the walk, and Enter to the source',
+    async run({ workbench, folder }) {
+      const { part, step, title } = expected.sound.walked;
+      const cells = workbench.webview().locator('.walk-frame [tabindex="0"]');
+      await workbench.webview().locator('.step-head .hit').nth(1).click();
+      await workbench.statusItem(new RegExp(`^Ln ${lineOf(folder, expected.sound.clicked.step)}, `)).waitFor();
+      await cells.focus();
+      for (const key of ['ArrowDown', 'ArrowDown', 'ArrowRight']) await workbench.page.keyboard.press(key);
+      await cells.filter({ hasText: `${title}: ${part}` }).waitFor({ state: 'attached' });
+      await workbench.page.keyboard.press('Enter');
+      await workbench.statusItem(new RegExp(`^Ln ${lineOf(folder, step)}, `)).waitFor();
+      await workbench.focused();
+    },
+  },
+  {
     name: 'the step sheet is printed to a PDF',
     async run({ workbench, folder }) {
       const path = join(folder, expected.sound.pdf);

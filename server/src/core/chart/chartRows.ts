@@ -35,9 +35,10 @@ function follow(
   const happenings = new Map<string, Map<number, ChartBeat[]>>();
   for (const [step, moments] of beats.entries()) {
     for (const [beat, moment] of moments.entries()) {
-      standings.change(moment.lanes);
+      const touched = standings.change(moment.lanes);
       const deeds = deedsOf(moment.instruction, moment.made, procedure);
       for (const [part, before] of now) {
+        if (!touched.has(part) && !deeds.has(part)) continue;
         const standing = standings.of(part);
         const changed = !isSameStanding(before, standing);
         const deed = isHere(standing) || changed ? deeds.get(part) : undefined;

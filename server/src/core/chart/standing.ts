@@ -17,9 +17,15 @@ export class Standings {
     this.#lanes = new Map(start);
   }
 
-  /** Takes over the lanes that an instruction has changed. */
-  change(lanes: ReadonlyMap<string, Lane>): void {
-    for (const [part, lane] of lanes) this.#lanes.set(part, lane);
+  /** Takes over the lanes that an instruction has changed; gives back the parts that may stand in another way now. */
+  change(lanes: ReadonlyMap<string, Lane>): ReadonlySet<string> {
+    let moved = false;
+    for (const [part, lane] of lanes) {
+      moved ||= this.#holds(lane.partly) !== this.#holds(this.#lanes.get(part)?.partly);
+      this.#lanes.set(part, lane);
+    }
+    // What is fitted or comes off takes along whatever rides on it.
+    return new Set(moved ? this.#lanes.keys() : lanes.keys());
   }
 
   /** Whether the part can be met on this way: it comes with the unit or belongs to the finished one. */
