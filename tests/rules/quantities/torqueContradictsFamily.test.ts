@@ -62,6 +62,16 @@ test('of passes the last one counts', async () => {
   expect(await reported(inStep('- tighten: cap-nut\n  passes: [2 N·m, 4.6 ± 0.3 N·m]'), RULE)).toEqual([]);
 });
 
+test('passes that stop below the family leave the nut loose, which is told instead', async () => {
+  const short = inStep('- loosen: cap-nut\n- tighten: cap-nut\n  passes: [2 N·m, 3.2 ± 0.3 N·m]');
+  expect(await reported(short, RULE)).toEqual([]);
+  expect(await reported(short, 'left-loose')).toHaveLength(1);
+  const slip = inStep('- tighten: cap-nut\n  passes: [20 lbf·in, 4.6 ± 0.3 lbf·ft]');
+  expect(await reported(slip, RULE)).toHaveLength(1);
+  const unit = inStep('- tighten: cap-nut\n  passes: [2 N·m, 4.6 ± 0.3 lbf·in]');
+  expect((await reported(unit, RULE))[0]).toContain('the number would be right in N·m');
+});
+
 test('a lower torque before the full one in the same step is a pass', async () => {
   const low = '- tighten: cap-nut\n  torque: 2 N·m';
   const full = '- tighten: cap-nut\n  torque: 4.6 ± 0.3 N·m';

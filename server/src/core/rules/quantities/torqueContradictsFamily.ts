@@ -22,6 +22,7 @@ import { listed } from '../support/phrases';
 import { quantitiesIn } from '../support/proseQuantities';
 import { quantityRange } from '../support/quantityRange';
 import { sentenceAt } from '../support/sentenceAt';
+import { stopsShort } from '../support/shortPass';
 import { anglesDiffer, torqueDiffersFrom, torquesDiffer, unitsThatFit } from '../support/torqueComparison';
 
 const messages = {
@@ -92,6 +93,7 @@ class Comparison {
     const { ctx, one } = this;
     for (const { first, second, where } of meetings(this.#step.torques, this.#family.torques)) {
       if (!torquesDiffer(first, second) || this.#isEarlierPass(first, second, where)) continue;
+      if (this.#isLeftLoose(first, second)) continue;
       const [written, stated] = [first.text.trim(), second.text.trim()];
       const fitting = unitsThatFit(first, second);
       const details = { ...this.#details(where, second), fixes: () => this.#fixes(first, second, where) };
@@ -211,6 +213,11 @@ class Comparison {
     const [own, wanted] = [written.reading.quantity, stated.reading.quantity];
     if (own === undefined || wanted === undefined || boundsOf(own).nominal >= boundsOf(wanted).nominal) return false;
     return this.#others().some((other) => other.later && where.isWithin(other.where));
+  }
+
+  /** Passes that stop too early leave the fastener loose, which is told of the whole work and not of the value. */
+  #isLeftLoose(written: QuantityValue, stated: QuantityValue): boolean {
+    return this.procedure.value.ends?.id !== 'parts' && stopsShort(this.instruction, written, stated);
   }
 
   /** Where the step tightens the same fastener again. */

@@ -1,5 +1,8 @@
+import type { ProcedureView, StepView } from '../../analysis/procedureView';
+import type { Failure } from '../../walk/failure';
 import { defineRule } from '../defineRule';
 import { inStep } from '../examples';
+import { type ShortPass, shortPassOf } from '../support/shortPass';
 import { nameOf, reportFailure } from '../support/walkFailure';
 
 export const leftLoose = defineRule({
@@ -16,10 +19,31 @@ export const leftLoose = defineRule({
   },
   messages: {
     fails: (part: string) => `The ${part} is still loose when the work is over; tighten or seat it`,
+    pass: (part: string, written: string, stated: string) =>
+      `The last pass for the ${part} is ${written}, below the ${stated} that the family states; add the final pass`,
   },
   check: {
     failure(failure, ctx) {
-      if (failure.cause === 'left-loose') reportFailure(ctx, failure, 'fails', [nameOf(ctx.procedure, failure.about)]);
+      if (failure.cause !== 'left-loose') return;
+      const name = nameOf(ctx.procedure, failure.about);
+      const short = shortPass(failure, ctx.procedure, ctx.step);
+      if (short === undefined) reportFailure(ctx, failure, 'fails', [name]);
+      // Of a number that is right in another unit, the rule about torques tells.
+      else if (!short.isSlip) reportFailure(ctx, failure, 'pass', [name, short.written, short.stated]);
     },
   },
 });
+
+/** The tightening that left it loose, where that is because its passes stop too early. */
+function shortPass(
+  { about, because, where }: Failure,
+  procedure: ProcedureView | undefined,
+  step: StepView | undefined,
+): ShortPass | undefined {
+  if (procedure === undefined || because?.what !== 'tightened') return undefined;
+  for (const { instruction } of step?.instructions ?? []) {
+    if (instruction.verb !== 'tighten' || instruction.tighten?.every((ref) => ref.range !== because.at)) continue;
+    return shortPassOf(procedure, instruction, about, where);
+  }
+  return undefined;
+}
