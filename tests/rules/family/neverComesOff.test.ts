@@ -103,3 +103,29 @@ test('half a family tells nothing and throws nothing', async () => {
     expect(await reported(inFamily(text), RULE)).toEqual([]);
   }
 });
+
+test('the same words that close a circle with a part and with what takes its place are told once', async () => {
+  const example = parts(
+    'lid: { name: lid, sits-on: core, fastened-by: [lid-pin] }',
+    'big-lid: { name: big lid, when: big-wheel, instead-of: lid, sits-on: core, fastened-by: [lid-pin] }',
+    'lid-pin: { name: lid pin, kind: pin, sits-on: core, behind: [lid] }',
+  );
+  expect(await reported(example, RULE)).toEqual([
+    'lid-pin: The lid can never be taken off: it is fastened by the lid pin, which is behind the lid; take out what is not so',
+  ]);
+});
+
+test('a circle that only a torn text closes is told by the tear', async () => {
+  const example = parts(
+    'lid: { name: lid, sits-on: core, fastened-by: [lid-pin] }',
+    'lid-pin:',
+    '  name: lid pin',
+    '  sits-on: core',
+    // The line "lid-seal:" is lost, so that its keys stand in the pin.
+    '  name: lid seal',
+    '  behind: [lid]',
+  );
+  const { findings } = await checkExample(example);
+  expect(findings.map((one) => one.rule)).toContain('not-yaml');
+  expect(findings.map((one) => one.rule)).not.toContain(RULE);
+});

@@ -3,7 +3,7 @@ import { defineRule } from '../defineRule';
 import { inFamily } from '../examples';
 import type { RuleContext } from '../ruleContext';
 import { knotsOfCarrying, type Sitting } from '../support/carrying';
-import { circleDetails, nameOfMeant } from '../support/circleText';
+import { circleDetails, nameOfMeant, toldCircles } from '../support/circleText';
 
 const messages = {
   circle: (name: string, way: readonly string[]) =>
@@ -34,7 +34,7 @@ export const carriedInACircle = defineRule({
   check: {
     family(family, ctx) {
       reportBase(family, ctx);
-      for (const knot of knotsOfCarrying(family)) {
+      for (const knot of toldCircles(ctx.document, knotsOfCarrying(family))) {
         const [first] = knot.edges;
         if (first === undefined) continue;
         const way = knot.edges.map(({ why }) => nameOfMeant(family, why.by));

@@ -3,7 +3,7 @@ import type { Ref } from '../../model/values';
 import { defineRule } from '../defineRule';
 import { inFamily } from '../examples';
 import type { RuleContext } from '../ruleContext';
-import { circleDetails, nameOfMeant } from '../support/circleText';
+import { circleDetails, nameOfMeant, toldCircles } from '../support/circleText';
 import { type Hindrance, knotsOfStripping } from '../support/comingApart';
 import { Holding } from '../support/holding';
 
@@ -39,7 +39,7 @@ export const neverComesOff = defineRule({
     family(family, ctx) {
       reportBase(family, ctx);
       const say = ({ is, by }: Hindrance): string => `${RELATION[is]} ${nameOfMeant(family, by)}`;
-      for (const knot of knotsOfStripping(family)) {
+      for (const knot of toldCircles(ctx.document, knotsOfStripping(family))) {
         const [first] = knot.edges;
         if (first === undefined) continue;
         const way = knot.edges.map(({ why }) => say(why));

@@ -1,7 +1,7 @@
 import type { FamilyView } from '../../analysis/familyView';
 import { defineRule } from '../defineRule';
 import { inFamily } from '../examples';
-import { circleDetails, nameOfMeant } from '../support/circleText';
+import { circleDetails, nameOfMeant, toldCircles } from '../support/circleText';
 import { knotsOfFitting, type Precedence } from '../support/goingOn';
 import type { Knot } from '../support/knots';
 import { listed } from '../support/phrases';
@@ -27,7 +27,7 @@ export const neverGoesOn = defineRule({
   },
   check: {
     family(family, ctx) {
-      for (const knot of knotsOfFitting(family)) {
+      for (const knot of toldCircles(ctx.document, knotsOfFitting(family))) {
         const [first] = knot.edges;
         if (first === undefined) continue;
         const details = circleDetails(family, knot, (why) => reason(family, why));

@@ -1,13 +1,35 @@
 import type { FamilyView } from '../../analysis/familyView';
 import type { Ref } from '../../model/values';
+import type { SyntaxDocument } from '../../syntax/readDocument';
 import type { ReportDetails } from '../ruleContext';
 import type { Meant } from './holding';
 import type { Knot } from './knots';
+import { isEcho } from './tornText';
 
 /** "the wheel", or "the big wheel (in place of the wheel)" where the text names the other one. */
 export function nameOfMeant(family: FamilyView, { id, ref }: Meant): string {
   const name = `the ${family.nameOf(id)}`;
   return id === ref.id ? name : `${name} (in place of the ${family.nameOf(ref.id)})`;
+}
+
+/**
+ * The circles that are to be told: none that a torn text seems to close, and one for those that the same words close on
+ * different builds, as they do where one part takes the place of another.
+ */
+export function toldCircles<Why extends { readonly by: Meant }>(
+  document: SyntaxDocument,
+  knots: readonly Knot<Why>[],
+): Knot<Why>[] {
+  const told: Knot<Why>[] = [];
+  for (const knot of knots) {
+    const refs = knot.edges.map(({ why }) => why.by.ref);
+    if (refs.some((ref) => isEcho(document, ref.range))) continue;
+    const at = told.findIndex(({ edges }) => edges.some(({ why }) => refs.includes(why.by.ref)));
+    const same = told[at];
+    if (same === undefined) told.push(knot);
+    else told[at] = { edges: same.edges, where: same.where.or(knot.where) };
+  }
+  return told;
 }
 
 /** What a finding about a circle points to beside its first place: each further place that closes it, and the builds. */
