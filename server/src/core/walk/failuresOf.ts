@@ -4,7 +4,7 @@ import type { ItemRange } from '../syntax/node';
 import type { Cause, Failure, Happening } from './failure';
 import { PREMISES } from './premise';
 import type { Walked } from './rewalk';
-import type { Done, Found } from './walker';
+import type { Found } from './walker';
 import type { PlanEntry } from './walkPlan';
 
 /** Failures of one instruction alone, whatever was done before it. */
@@ -19,7 +19,7 @@ class Telling {
   readonly #failures: Failure[] = [];
   /** What was told before, by what is to blame for it and when that happened. */
   readonly #told = new Map<string, BuildSet>();
-  #byPart: Deeds | undefined;
+  #byPart: ReadonlyMap<string, readonly number[]> | undefined;
   readonly #places = new Map<ItemRange, number>();
   readonly #brokenLoops = new Set<number>();
   /** Place of the last instruction that could not be resolved: nobody knows what it would have done. */
@@ -100,25 +100,28 @@ class Telling {
 
   /** The last time, before an instruction, that one of these deeds was done to a part for some of the builds. */
   #lastTime(before: number, part: string, deeds: readonly string[], where: BuildSet): Happening | undefined {
-    this.#byPart ??= deedsByPart(this.walked);
-    const match = this.#byPart
-      .get(part)
-      ?.findLast(({ index, what, where: there }) => index < before && deeds.includes(what) && there.overlaps(where));
-    const at = match === undefined ? undefined : placeOf(this.walked.plan.entries[match.index], part);
-    return match === undefined || at === undefined ? undefined : { ...match, at };
+    this.#byPart ??= stepsByPart(this.walked);
+    const { plan, steps } = this.walked;
+    for (const index of this.#byPart.get(part)?.toReversed() ?? []) {
+      if (index >= before) continue;
+      const match = steps[index]?.done.findLast(
+        ({ part: own, what, where: there }) => own === part && deeds.includes(what) && there.overlaps(where),
+      );
+      const at = match === undefined ? undefined : placeOf(plan.entries[index], part);
+      if (match !== undefined && at !== undefined) return { ...match, at, index };
+    }
+    return undefined;
   }
 }
 
-type Deeds = ReadonlyMap<string, readonly (Done & { readonly index: number })[]>;
-
-/** Everything that was done to each part, in order. */
-function deedsByPart({ steps }: Walked): Deeds {
-  const byPart = new Map<string, (Done & { index: number })[]>();
+/** The entries that did something to each part, in order. */
+function stepsByPart({ steps }: Walked): ReadonlyMap<string, readonly number[]> {
+  const byPart = new Map<string, number[]>();
   for (const [index, { done }] of steps.entries()) {
-    for (const one of done) {
-      const list = byPart.get(one.part);
-      if (list === undefined) byPart.set(one.part, [{ ...one, index }]);
-      else list.push({ ...one, index });
+    for (const { part } of done) {
+      const list = byPart.get(part);
+      if (list === undefined) byPart.set(part, [index]);
+      else if (list.at(-1) !== index) list.push(index);
     }
   }
   return byPart;

@@ -1,7 +1,7 @@
 import { nestedInstructions, objectIds } from '../analysis/instructions';
 import type { InstructionView, StepView } from '../analysis/procedureView';
 import type { BuildSet } from '../builds';
-import type { InspectInstruction, Instruction } from '../model/generated/types';
+import type { InspectInstruction, Instruction, Step } from '../model/generated/types';
 import { type Asked, askedBy } from './decisions';
 import { isResolved, isStepResolved, isWhole } from './resolved';
 import type { Fork } from './trace';
@@ -13,12 +13,26 @@ export function planOf(unit: UnitModel): WalkPlan {
   return new Layout(unit).plan();
 }
 
+/** What a step was laid out as, and all that this depended on besides its text. */
+interface LaidOut {
+  readonly where: BuildSet;
+  readonly dead: BuildSet;
+  readonly fork: number;
+  readonly entries: readonly PlanEntry[];
+  readonly forks: readonly Fork[];
+  readonly deadAfter: BuildSet;
+}
+
+const laidOut = new WeakMap<Step, LaidOut>();
+
 type IfNot = NonNullable<InspectInstruction['ifNot']>;
 
 class Layout {
   readonly #entries: PlanEntry[] = [];
   readonly #forks: Fork[] = [];
   readonly #loops: Loop[] = [];
+  /** What the last step was laid out as depends on more than its own text. */
+  #reachesOut = false;
   /** Where each step begins among the entries. */
   readonly #begins = new Map<string, number>();
   /** The ways on which the work has been broken off. */
@@ -34,7 +48,8 @@ class Layout {
     const torn = new Set(procedure.document.problems.map((problem) => problem.range.item));
     for (const view of procedure.steps) {
       if (torn.has(view.step.node.item) || !isStepResolved(view, unit)) this.#entries.push({ is: 'gap' });
-      this.#step(view);
+      if (!this.#begins.has(view.id)) this.#begins.set(view.id, this.#entries.length);
+      this.#stepOrRemembered(view);
     }
     const { starts, ends } = procedure.value;
     return {
@@ -49,8 +64,26 @@ class Layout {
     };
   }
 
+  /** A step whose text, builds and forks are as they were is laid out as it was. Loops reach beyond their step. */
+  #stepOrRemembered(view: StepView): void {
+    const { step, where } = view;
+    const known = laidOut.get(step);
+    const before = { where, dead: this.#dead, fork: this.#forks.length };
+    if (known?.where === where && known.dead === before.dead && known.fork === before.fork) {
+      this.#entries.push(...known.entries);
+      this.#forks.push(...known.forks);
+      this.#dead = known.deadAfter;
+      return;
+    }
+    const entry = this.#entries.length;
+    this.#reachesOut = askedBy(view.phase).length > 0;
+    this.#step(view);
+    if (this.#reachesOut) return;
+    const [entries, forks] = [this.#entries.slice(entry), this.#forks.slice(before.fork)];
+    laidOut.set(step, { ...before, entries, forks, deadAfter: this.#dead });
+  }
+
   #step(view: StepView): void {
-    if (!this.#begins.has(view.id)) this.#begins.set(view.id, this.#entries.length);
     let within = view.where.minus(this.#dead);
     if (view.step.optional?.value === true && !within.isEmpty) {
       const title = view.step.title?.text ?? view.id;
@@ -101,6 +134,7 @@ class Layout {
 
   /** Walks what lies between the target and the instruction once more. What goes back within it does so only once. */
   #goBack(act: PlanAct, target: string, fails: BuildSet): void {
+    this.#reachesOut = true;
     const from = this.#begins.get(target);
     if (from === undefined) {
       // A step that is nowhere is told as an unknown id.

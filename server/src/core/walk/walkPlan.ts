@@ -67,7 +67,8 @@ export function isSameGround(one: WalkPlan, other: WalkPlan): boolean {
 
 /** Whether two entries do the same, wherever they stand. */
 export function isSameEntry(one: PlanEntry | undefined, other: PlanEntry | undefined): boolean {
-  if (one === undefined || other === undefined || one.is !== other.is) return one === other;
+  if (one === other) return true;
+  if (one === undefined || other === undefined || one.is !== other.is) return false;
   if (one.is === 'gap' || other.is === 'gap') return true;
   if (one.where !== other.where) return false;
   if (one.is === 'lost-loop' || other.is === 'lost-loop')

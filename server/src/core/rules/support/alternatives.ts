@@ -33,25 +33,42 @@ interface Occurrence {
 /** Instructions with one verb and one object that exclude each other, and leave out a build that has the object. */
 export function alternativesOf(procedure: ProcedureView): Alternatives[] {
   const groups = new Map<Phase, Map<string, Occurrence[]>>();
-  for (const step of procedure.steps) for (const view of step.instructions) add(groups, step, view);
-  return [...groups.values()].flatMap((phase) =>
-    [...phase.values()].flatMap((group) => leftOut(procedure, group) ?? []),
+  for (const step of procedure.steps) {
+    for (const view of step.instructions) if (view.where !== step.phaseWhere) add(groups, step, view);
+  }
+  return [...groups].flatMap(([phase, byKey]) =>
+    [...byKey].flatMap(([key, group]) =>
+      group.length < 2 || isDoneAnyway(procedure, phase, key) ? [] : (leftOut(procedure, group) ?? []),
+    ),
   );
 }
 
 function add(groups: Map<Phase, Map<string, Occurrence[]>>, step: StepView, view: InstructionView): void {
-  const { instruction, nested, where } = view;
-  const ids = objectIds(instruction);
-  if (nested || FREE.has(instruction.verb) || ids.length !== 1 || where.isEmpty) return;
+  const key = keyOf(view);
+  if (key === undefined || view.where.isEmpty) return;
   const group = groups.get(step.phase) ?? new Map<string, Occurrence[]>();
   groups.set(step.phase, group);
-  const key = `${instruction.verb} ${ids[0]}`;
   group.set(key, [...(group.get(key) ?? []), { step, view }]);
+}
+
+/** The verb and the one object of an instruction that may be an alternative. */
+function keyOf({ instruction, nested }: InstructionView): string | undefined {
+  if (nested || FREE.has(instruction.verb)) return undefined;
+  const [id, ...more] = objectIds(instruction);
+  return id === undefined || more.length > 0 ? undefined : `${instruction.verb} ${id}`;
+}
+
+/** It is done on every build of the phase somewhere, so what is written for some builds comes on top. */
+function isDoneAnyway(procedure: ProcedureView, phase: Phase, key: string): boolean {
+  return procedure.steps.some(
+    (step) =>
+      step.phase === phase && step.instructions.some((view) => view.where === step.phaseWhere && keyOf(view) === key),
+  );
 }
 
 function leftOut(procedure: ProcedureView, group: readonly Occurrence[]): Alternatives | undefined {
   const first = group[0];
-  if (first === undefined || group.length < 2) return undefined;
+  if (first === undefined) return undefined;
   const { instruction } = first.view;
   const object = objectIds(instruction)[0] ?? '';
   let served = procedure.space.nothing;
