@@ -34,7 +34,7 @@ export const carriedInACircle = defineRule({
   check: {
     family(family, ctx) {
       reportBase(family, ctx);
-      for (const knot of toldCircles(ctx.document, knotsOfCarrying(family))) {
+      for (const knot of toldCircles(family, knotsOfCarrying(family))) {
         const [first] = knot.edges;
         if (first === undefined) continue;
         const way = knot.edges.map(({ why }) => nameOfMeant(family, why.by));

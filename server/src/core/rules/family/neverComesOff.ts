@@ -39,7 +39,7 @@ export const neverComesOff = defineRule({
     family(family, ctx) {
       reportBase(family, ctx);
       const say = ({ is, by }: Hindrance): string => `${RELATION[is]} ${nameOfMeant(family, by)}`;
-      for (const knot of toldCircles(ctx.document, knotsOfStripping(family))) {
+      for (const knot of toldCircles(family, knotsOfStripping(family))) {
         const [first] = knot.edges;
         if (first === undefined) continue;
         const way = knot.edges.map(({ why }) => say(why));

@@ -27,7 +27,7 @@ export const neverGoesOn = defineRule({
   },
   check: {
     family(family, ctx) {
-      for (const knot of toldCircles(ctx.document, knotsOfFitting(family))) {
+      for (const knot of toldCircles(family, knotsOfFitting(family))) {
         const [first] = knot.edges;
         if (first === undefined) continue;
         const details = circleDetails(family, knot, (why) => reason(family, why));
