@@ -1,7 +1,7 @@
 import { conditionOf } from '../analysis/familyView';
 import type { BuildSet } from '../builds';
 import { reportOpen } from './adjusting';
-import { reportUnbalanced } from './balancing';
+import { fittedNew, reportUnbalanced } from './balancing';
 import { reportMisaligned } from './positions';
 import { assemblyOf } from './start';
 import type { Walker } from './walker';
@@ -17,6 +17,7 @@ export function atTheEnd(walker: Walker, alive: BuildSet): void {
     if (ends !== 'parts') leftLoose(walker, id, alive);
     reportMisaligned(walker, id, alive);
     if (ends === 'assembled') fateOpen(walker, id, alive);
+    setMixed(walker, id, alive);
   }
   reportOpen(walker);
   if (ends !== 'assembled') return;
@@ -62,6 +63,17 @@ function fateOpen(walker: Walker, id: string, alive: BuildSet): void {
   const { partly, scrapped, returned, away, disturbed } = state.lane(id);
   const open = leaves.and(disturbed).minus(partly).minus(scrapped).minus(returned).minus(away);
   walker.fail('fate-open', id, open, { blame: ['removed'] });
+}
+
+/** Parts that are renewed as a set: a new one is in place beside one that was in use. */
+function setMixed(walker: Walker, id: string, alive: BuildSet): void {
+  const { unit } = walker;
+  const renewed = fittedNew(walker, id).and(alive);
+  if (renewed.isEmpty) return;
+  for (const other of unit.relations.setOf(id)) {
+    const old = walker.state.lane(other).partly.minus(fittedNew(walker, other));
+    walker.fail('set-mixed', other, renewed.and(old), { other: id, blame: ['fitted'] });
+  }
 }
 
 /** Results that were made worthless after the last time, and checks that were never made. */

@@ -32,7 +32,7 @@ export function reportUnbalanced(walker: Walker, alive: BuildSet): void {
 }
 
 /** Where a new part was fitted: one that the unit did not come with, or one that was renewed. */
-function fittedNew({ state, unit }: Walker, part: string): BuildSet {
+export function fittedNew({ state, unit }: Walker, part: string): BuildSet {
   const { handled, fitted, fresh } = state.lane(part);
   return handled.and(fitted).and(fresh.or(unit.renewed(part)));
 }

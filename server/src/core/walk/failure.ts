@@ -35,6 +35,7 @@ export type Cause =
   | 'alignment-missing'
   | 'balance-missing'
   | 'adjustment-open'
+  | 'set-mixed'
   | 'check-missing'
   | 'result-void'
   | 'left-off'

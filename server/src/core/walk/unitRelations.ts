@@ -29,6 +29,7 @@ export class UnitRelations {
   readonly #voids: Links;
   readonly #groups: Links;
   readonly #members: Links;
+  readonly #sets: Links;
   readonly #rides = new Map<string, boolean>();
 
   private constructor(family: FamilyView) {
@@ -54,6 +55,8 @@ export class UnitRelations {
     );
     this.#members = new Map(balanceGroups.map(({ id, value }) => [id.id, names(value.members)]));
     this.#groups = turned(this.#members);
+    const together = this.#forward((part) => part.comesWith);
+    this.#sets = joined(together, turned(together));
   }
 
   static of(family: FamilyView): UnitRelations {
@@ -79,6 +82,8 @@ export class UnitRelations {
   resultsOn = (id: string): readonly string[] => this.#voids.get(id) ?? NONE;
   groupsOf = (id: string): readonly string[] => this.#groups.get(id) ?? NONE;
   membersOf = (group: string): readonly string[] => this.#members.get(group) ?? NONE;
+  /** Parts that are renewed together with a part, whichever of the two says so. */
+  setOf = (id: string): readonly string[] => this.#sets.get(id) ?? NONE;
   /** Parts that take the place of a part on some builds. */
   substitutesOf = (id: string): readonly string[] => this.#substitutes.get(id) ?? NONE;
 
@@ -132,5 +137,11 @@ const made = new WeakMap<FamilyView, UnitRelations>();
 function turned(links: Links): Links {
   const map = new Map<string, string[]>();
   for (const [id, targets] of links) for (const target of targets) map.set(target, [...(map.get(target) ?? []), id]);
+  return map;
+}
+
+function joined(one: Links, other: Links): Links {
+  const map = new Map<string, readonly string[]>(one);
+  for (const [id, targets] of other) map.set(id, [...new Set([...(map.get(id) ?? []), ...targets])]);
   return map;
 }

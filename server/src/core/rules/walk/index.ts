@@ -28,6 +28,7 @@ import { removedWhileFastened } from './removedWhileFastened';
 import { resultVoid } from './resultVoid';
 import { sealNotRenewed } from './sealNotRenewed';
 import { sentWhileFitted } from './sentWhileFitted';
+import { setMixed } from './setMixed';
 import { singleUseRefitted } from './singleUseRefitted';
 import { spunTooSoon } from './spunTooSoon';
 import { threadlockerOnOil } from './threadlockerOnOil';
@@ -69,4 +70,5 @@ export const WALK_RULES: readonly Rule[] = [
   sentWhileFitted,
   spunTooSoon,
   buildNotCovered,
+  setMixed,
 ];
