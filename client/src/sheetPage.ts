@@ -43,7 +43,7 @@ const TOOLBAR_STYLES = `
 #toolbar .views { display: inline-flex; } #toolbar .views button + button { margin-inline-start: -1px; }
 #toolbar .views button { color: var(--vscode-button-secondaryForeground, var(--vscode-foreground)); background: var(--vscode-button-secondaryBackground, transparent); border: 1px solid var(--vscode-contrastBorder, var(--vscode-panel-border, transparent)); }
 #toolbar .views button[aria-pressed="true"] { font-weight: 700; color: var(--vscode-button-foreground); background: var(--vscode-button-background); text-decoration: underline; text-underline-offset: .2em; }
-#walk .walk-frame { max-height: calc(100vh - 5rem); }
+#walk h1 { font-size: 1.05rem; } #walk p { margin-bottom: .4rem; font-size: 12px; } #walk .walk-frame { max-height: calc(100vh - 5rem); }
 #readout { position: sticky; bottom: 0; margin: 0; padding: .3rem .2rem; min-height: 1.2em; background: var(--vscode-editor-background); border-top: 1px solid var(--vscode-panel-border, transparent); font: var(--vscode-font-size, 13px) var(--vscode-font-family, sans-serif); }
 #toolbar [hidden] { display: none; } #readout:empty { display: none; }
 #toolbar button:hover { background: var(--vscode-button-hoverBackground); }

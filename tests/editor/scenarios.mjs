@@ -96,6 +96,9 @@ export const scenarios = [
       const { step, title } = expected.sound.caretIn;
       await workbench.command('Witnessmark: Open the walk of the parts beside the text');
       await workbench.webview().locator('.walk-body .row').first().waitFor();
+      // A line can be gone to only where the text has the focus.
+      await workbench.text().first().click();
+      await workbench.focused();
       await workbench.goToLine(lineOf(folder, step) + 1);
       const current = workbench.webview().locator('.step-head[aria-current="step"]', { hasText: title });
       await current.waitFor({ state: 'attached' });
@@ -108,10 +111,9 @@ export const scenarios = [
       const cells = workbench.webview().locator('.walk-frame [tabindex="0"]');
       await workbench.webview().locator('.step-head .hit').nth(1).click();
       await workbench.statusItem(new RegExp(`^Ln ${lineOf(folder, expected.sound.clicked.step)}, `)).waitFor();
-      await cells.focus();
-      for (const key of ['ArrowDown', 'ArrowDown', 'ArrowRight']) await workbench.page.keyboard.press(key);
+      for (const key of ['ArrowDown', 'ArrowDown', 'ArrowRight']) await cells.press(key);
       await cells.filter({ hasText: `${title}: ${part}` }).waitFor({ state: 'attached' });
-      await workbench.page.keyboard.press('Enter');
+      await cells.press('Enter');
       await workbench.statusItem(new RegExp(`^Ln ${lineOf(folder, step)}, `)).waitFor();
       await workbench.focused();
     },

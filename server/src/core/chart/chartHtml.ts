@@ -34,7 +34,7 @@ function headElement(chart: Chart, geometry: Geometry): Html {
   const policy = "default-src 'none'; style-src 'unsafe-inline'";
   // On paper names and steps share the width as they do on the screen, so that the rows still meet.
   const columns = `.walk-frame { grid-template-columns: ${NAMES}px auto; scroll-padding: ${HEAD_HEIGHT + 4}px 24px 24px ${NAMES + 4}px; }
-@media print { .walk-frame { grid-template-columns: ${NAMES}fr ${n(headWidth(geometry))}fr; } }
+@media print { .walk-frame { grid-template-columns: minmax(0, ${NAMES}fr) minmax(0, ${n(headWidth(geometry))}fr); } }
 `;
   return el(
     'head',

@@ -62,7 +62,7 @@ const page = `
 .walk .findings { padding-inline-start: 1.2rem; font-size: 13px; } .walk details { margin-top: 1rem; font-size: 13px; } .walk summary { font-weight: 600; cursor: pointer; }
 .walk dt { font-weight: 600; margin-top: .5rem; } .walk dd { margin: 0 0 0 1rem; }
 @page { size: A3 landscape; margin: 10mm; }
-@media print { .walk-frame { width: 100%; max-height: none; overflow: visible; } .walk-frame > * { position: static; width: 100%; height: auto; } .walk-page { padding: 0; } }
+@media print { .walk-frame { width: 100%; max-height: none; overflow: visible; } .walk-frame > * { position: static; width: 100%; height: auto; } .walk-page { padding: 0; } .walk-corner { font-size: 0; } }
 `;
 
 /** For the drawing alone. */
