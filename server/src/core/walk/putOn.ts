@@ -52,7 +52,9 @@ function reportInTheWay(walker: Walker, part: string, where: BuildSet): void {
     const moves = moved === part ? where : where.and(state.lane(moved).partly);
     for (const cover of relations.behind(moved)) {
       if (relations.ridesOn(moved, cover) || cover === part) continue;
-      const riding = relations.ridesOn(cover, part) ? state.lane(cover).partly : unit.space.nothing;
+      // What is made up on the bench goes in as one; only the part itself may not be behind what it carries already.
+      const rides = moved === part && relations.ridesOn(cover, part);
+      const riding = rides ? state.lane(cover).partly : unit.space.nothing;
       onCarrier ??= where.and(state.carried(part));
       report(walker, part, cover, moves.and(onCarrier.and(state.inUnit(cover)).or(riding)));
     }
