@@ -4,6 +4,7 @@ import { expect, test } from 'vitest';
 import { ProcedureView } from '../../server/src/core/analysis/procedureView';
 import { Workspace } from '../../server/src/core/analysis/workspace';
 import { checkDocument } from '../../server/src/core/rules/checkDocument';
+import { WALK_RULES } from '../../server/src/core/rules/walk';
 import { LineIndex } from '../../server/src/core/text/lineIndex';
 import { documentsBelow, NodeFiles, uriOfPath } from '../../server/src/node/nodeFiles';
 import { TODAY } from '../support/checkText';
@@ -12,6 +13,9 @@ const ROOT = resolve('sample-procedures');
 const documents = documentsBelow(ROOT).map((path) => relative(ROOT, path));
 const faulty = documents.filter((path) => path.startsWith('faulty'));
 const clean = documents.filter((path) => !path.startsWith('faulty'));
+
+/** What the readme speaks of; the kits and the stores that they use it leaves out. */
+const lessons = faulty.filter((path) => path.endsWith('.procedure.yaml'));
 
 interface Checked {
   readonly workspace: Workspace;
@@ -50,8 +54,15 @@ test('there are three whole procedures, each of 45 steps or more', async () => {
 });
 
 test('the lessons show what they are about', async () => {
-  const lessons = await Promise.all(faulty.map(async (path) => [path, (await check(path)).found] as const));
-  expect(Object.fromEntries(lessons.filter(([, found]) => found.length > 0))).toMatchSnapshot();
+  const shown = await Promise.all(faulty.map(async (path) => [path, (await check(path)).found] as const));
+  expect(Object.fromEntries(shown.filter(([, found]) => found.length > 0))).toMatchSnapshot();
+});
+
+test('each rule of the walk has a lesson that shows it and nothing beside it', async () => {
+  const found = await Promise.all(lessons.map(async (path) => (await check(path)).found));
+  const alone = new Set(found.flatMap((one) => (one.length === 1 ? one[0]?.split(' ').at(-1) : [])));
+  const rules = [...WALK_RULES.map((rule) => rule.id), 'counter-hold-missing'];
+  expect(rules.filter((rule) => !alone.has(rule))).toEqual([]);
 });
 
 /** Lessons about the numbers of tools, which no rule looks at yet. */
@@ -68,4 +79,5 @@ test('the samples folder holds nothing that its readme does not speak of', () =>
   const readme = readFileSync(join(ROOT, 'README.md'), 'utf8');
   const unnamed = readdirSync(join(ROOT, 'procedures')).filter((name) => !readme.includes(name));
   expect(unnamed).toEqual([]);
+  expect(lessons.filter((path) => !readme.includes(`](${path})`))).toEqual([]);
 });
