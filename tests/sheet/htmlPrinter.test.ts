@@ -181,3 +181,35 @@ test('one tightening, as it is written', () => {
   const step = part(html, '<section class="step"', '</section>');
   expect(step.replace(/<svg.*?<\/svg>/gu, '<svg/>').replaceAll('><', '>\n<')).toMatchSnapshot();
 });
+
+describe('what the walk tells', () => {
+  const text = words(file(ostrelSheet));
+
+  test('what is loose stands below its phase, with what it needs and where', () => {
+    const at = text.indexOf('Finger-tight or loose at this point.');
+    expect(at).toBeGreaterThan(text.indexOf('Phase 2 Strip'));
+    expect(at).toBeLessThan(text.indexOf('Phase 3'));
+    expect(text).toContain('Cover retaining ring To be seated 20');
+    expect(text).toContain('6 N·m (53 lbf·in) , then turn 60° 21');
+    expect(text).toContain('Oil inlet union Torque not stated: ask before you tighten none: ask');
+    expect(text).toContain('When the clamp is renewed: 9 N·m 19');
+    expect(text).toContain('Dummy bolt Nothing: it comes off again 10');
+    expect(text.split('Finger-tight or loose at this point.').length).toBe(2);
+  });
+
+  test('there is a box for each temporary part, and room to write where there are many', () => {
+    const section = part(file(ostrelSheet), '<section class="temporaries"', '</section>');
+    expect(section.match(/☐ oil port blank/gu)).toHaveLength(2);
+    expect(section).not.toContain('☐ guide pin');
+    expect(words(`<body${section}`)).toContain('of 16');
+  });
+
+  test('each fate names its parts, and the bench has two boxes for each of its own', () => {
+    const section = part(file(ostrelSheet), '<section class="fates"', '</section>');
+    expect(section).toContain('compressor cover, flange bolts (4)');
+    expect(section).toContain('compressor wheel, to the customer');
+    expect(section.match(/☐ seal plate (?:used again|renewed)/gu)).toHaveLength(2);
+    for (const fate of ['Used again', 'Renewed', 'New to the unit', 'Given back', 'Sent out', 'Thrown away'])
+      expect(section).toContain(`<strong>${fate}`);
+  });
+});

@@ -109,6 +109,9 @@ describe('the page', () => {
     const phases = Array.from({ length: 18 }, (_, phase) => ({
       title: `Phase${phase}x`,
       steps: steps.slice(5 * phase, 5 * phase + 5),
+      looseEnds: [
+        { what: `Loose${phase}x`, need: { kind: 'seat' as const }, at: [{ step: 1, stepId: `Where${phase}x` }] },
+      ],
     }));
     const { pages } = await read(smallSheet([], { phases }));
     const pageOf = (word: string): number => pages.findIndex((text) => text.includes(word));
@@ -119,6 +122,10 @@ describe('the page', () => {
       if (index % 3 === 0) expect(pageOf(`Before${index}x`)).toBe(page);
       if (index % 4 === 0) expect(pageOf(`Signer${index}x`)).toBe(pageOf(`Last${index}x`));
       if (index % 5 === 0) expect(pageOf(`Phase${index / 5}x`)).toBe(page);
+    }
+    for (const text of pages) {
+      const heads = text.split('Finger-tight or loose at this point.').length;
+      expect(text.split(/Loose\d+x/u).length).toBe(heads);
     }
   });
 

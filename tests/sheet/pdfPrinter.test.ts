@@ -57,6 +57,17 @@ describe('the printed rebuild of an Ostrel V4', () => {
     expect(whole).toContain('Only when the compressor nut is right-hand');
   });
 
+  test('prints what is loose below its phase, the tally of temporary parts and what becomes of each part', () => {
+    const whole = pdf.pages.join(' ');
+    expect(whole).toContain('Flange bolts (3 of 4)');
+    expect(whole).toContain('6 N·m (53 lbf·in), then turn 60°');
+    expect(whole).toContain('Nothing: it comes off again');
+    expect(whole).toContain('Temporary parts: count them out');
+    expect(whole).toContain('of 16');
+    expect(whole).toContain('compressor wheel, to the customer · step 10');
+    expect(whole).toContain('Off the unit at the end');
+  });
+
   test('leaves a torque that nobody stated blank, and says so', () => {
     expect(pdf.pages.join(' ')).toContain('Oil inlet union Torque not stated: ask before you tighten');
   });

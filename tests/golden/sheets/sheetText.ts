@@ -1,6 +1,9 @@
 import type {
   Caution,
+  Condition,
+  FateLine,
   Instruction,
+  LooseEnd,
   Prose,
   Sheet,
   SheetStep,
@@ -11,11 +14,36 @@ import type {
 
 /** The work of a sheet as plain lines, so that a change of wording is seen in a review. */
 export function sheetText(sheet: Sheet): string {
-  const phases = sheet.phases.flatMap((phase) => [`== ${phase.title}`, ...phase.steps.flatMap(stepLines)]);
+  const phases = sheet.phases.flatMap((phase) => [
+    `== ${phase.title}`,
+    ...phase.steps.flatMap(stepLines),
+    ...phase.looseEnds.map(looseLine),
+  ]);
   const kits = sheet.kits.flatMap((kit) =>
     kit.lines.map((line) => [line.quantity, '×', line.number, line.part, line.condition?.text ?? ''].join(' ').trim()),
   );
-  return [`${sheet.header.title}: ${sheet.header.build}`, ...kits, ...phases, ''].join('\n');
+  return [`${sheet.header.title}: ${sheet.header.build}`, ...kits, ...phases, ...endLines(sheet), ''].join('\n');
+}
+
+const when = (condition: Condition | undefined): string => (condition === undefined ? '' : ` [${condition.text}]`);
+const places = (at: readonly { readonly step: number }[]): string => at.map(({ step }) => step).join(', ');
+
+function looseLine({ what, condition, need, at }: LooseEnd): string {
+  const wanted = need.kind === 'torque' ? torqueLines(need.setting).join(';').trim() : need.kind;
+  return `loose: ${what}${when(condition)}: ${wanted} (step ${places(at)})`;
+}
+
+/** What comes in, and what becomes of everything. */
+function endLines({ temporaries, fates }: Sheet): string[] {
+  const counted = temporaries.map(
+    (line) => `${line.count} × ${line.part}${when(line.condition)}: in ${places(line.in)}, out ${places(line.out)}`,
+  );
+  const groups = fates.flatMap(({ kind, lines }) => [`-- ${kind}`, ...lines.map(fateLine)]);
+  return ['== Temporary parts', ...counted, '== Parts', ...groups];
+}
+
+function fateLine({ part, condition, to, at }: FateLine): string {
+  return `  ${part}${to === undefined ? '' : ` > ${to}`}${when(condition)}${at.length === 0 ? '' : ` (step ${places(at)})`}`;
 }
 
 const words = (prose: Prose): string => prose.map((run) => run.text).join('');

@@ -1,19 +1,24 @@
 import type { ProcedureView } from '../analysis/procedureView';
 import { type Build, type BuildSet, buildsOf } from '../builds';
+import { walkOf } from '../walk/walkProcedure';
 import { beforeYouStart } from './build/beforeYouStart';
 import type { BuildContext, PickedSet, SheetOptions } from './build/buildContext';
 import { ConditionWords } from './build/conditionWords';
+import { fatesOf } from './build/fates';
 import { concessionsOf, errorCount, findingsElsewhere } from './build/findings';
 import { headerOf, receivedFields, revisionLines } from './build/header';
 import type { Memory } from './build/instructions';
 import { kitLists } from './build/kits';
 import { consumableLines, hazardsOf, toolLines, wearOf } from './build/laidOut';
+import { looseEndsOf } from './build/looseEnds';
 import { Names } from './build/names';
 import { ProseReader } from './build/proseReader';
 import { QuantityWords } from './build/quantityWords';
 import { discardedRefs, renewalBoxes, spunOff } from './build/renewals';
 import { type PlannedStep, phasesOf, planSteps } from './build/steps';
 import { recordTable, torqueTable } from './build/tables';
+import { temporaryLines } from './build/temporaries';
+import { walkedWork } from './build/walkedWork';
 import { writingFor } from './sentences';
 import { closed } from './sentences/grammar';
 import type { Sheet } from './sheet';
@@ -42,7 +47,10 @@ export function listSheetBuilds({ space }: ProcedureView): SheetBuild[] {
 export function buildSheet(procedure: ProcedureView, picked: PickedSet, options: SheetOptions): Sheet {
   const planned = planSteps(procedure, picked.set);
   const context = contextFor(procedure, picked, options, planned);
-  const phases = phasesOf(planned, memoryFor(procedure, picked.set), context);
+  const work = walkedWork(procedure, picked.set);
+  const phases = phasesOf(planned, memoryFor(procedure, picked.set), looseEndsOf(work, context), context);
+  const temporaries = temporaryLines(work, context);
+  const fates = fatesOf(work, context);
   const kits = kitLists(context);
   const consumables = consumableLines(context);
   const errors = errorCount(context);
@@ -60,6 +68,8 @@ export function buildSheet(procedure: ProcedureView, picked: PickedSet, options:
     consumables,
     kits,
     phases,
+    temporaries,
+    fates,
     torqueTable: torqueTable(phases),
     recordTable: recordTable(phases),
     findings: findingsElsewhere(context),
@@ -86,7 +96,7 @@ function contextFor(
     writing,
     names,
     quantities: new QuantityWords(options.settings, writing.phrases),
-    conditions: new ConditionWords(procedure, writing.phrases),
+    conditions: new ConditionWords(procedure, writing.phrases, (index) => walkOf(procedure)?.forks[index]),
     prose: new ProseReader(procedure, names, writing, stepNumbers, picked.set),
     uses: usesHere(procedure, picked.set, planned),
     stepNumbers,

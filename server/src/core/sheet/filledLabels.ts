@@ -1,5 +1,5 @@
 import { fillLabel, type Labels } from './labels';
-import type { ConsumableAmount } from './sheet';
+import type { ConsumableAmount, FateKind } from './sheet';
 
 /** The words of the band. A draft without errors is not alarming, so that its band is only framed. */
 export interface Band {
@@ -49,4 +49,18 @@ export function amountLabel(labels: Labels, amount: ConsumableAmount): string | 
 /** `step 45`, `steps 37, 39, 41`. */
 export function stepsLabel(labels: Labels, steps: readonly number[]): string {
   return fillLabel(steps.length === 1 ? labels.usedAtOne : labels.usedAtMany, { steps: steps.join(', ') });
+}
+
+export function fateLabel(labels: Labels, kind: FateKind): string {
+  const words: Record<FateKind, string> = {
+    used: labels.fateUsed,
+    bench: labels.fateBench,
+    renewed: labels.fateRenewed,
+    new: labels.fateNew,
+    returned: labels.fateReturned,
+    sent: labels.fateSent,
+    discarded: labels.fateDiscarded,
+    off: labels.fateOff,
+  };
+  return words[kind];
 }

@@ -11,12 +11,15 @@ import {
   tickBox,
 } from './htmlText';
 import { turnWords } from './htmlTorque';
+import { fatesHtml, temporariesHtml } from './htmlWork';
 import type { Labels } from './labels';
 import type { ConcessionPlace, RecordRow, TorqueRow } from './sheet';
 
 /** All that comes after the last step; a part with nothing in it is left out. */
 export function backHtml(context: HtmlContext): (Html | undefined)[] {
   return [
+    temporariesHtml(context),
+    fatesHtml(context),
     torqueTableHtml(context),
     recordTableHtml(context),
     concessionsHtml(context),

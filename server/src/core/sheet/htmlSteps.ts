@@ -1,6 +1,7 @@
 import { cautionsHtml } from './htmlCautions';
 import { conditionHtml, el, escapeHtml, type Html, type HtmlContext, proseHtml, svgDataUrl, tickBox } from './htmlText';
 import { torqueHtml } from './htmlTorque';
+import { looseEndsHtml } from './htmlWork';
 import { fillLabel } from './labels';
 import type { IfNot, Instruction, Prose, Reading, SheetFigure, SheetFinding, SheetPhase, SheetStep } from './sheet';
 
@@ -22,6 +23,7 @@ function phaseHtml(phase: SheetPhase, number: number, context: HtmlContext): Htm
     title,
     conditionHtml(phase.condition, context.labels),
     ...phase.steps.map((step) => stepHtml(step, context)),
+    looseEndsHtml(phase.looseEnds, context),
   );
 }
 

@@ -43,6 +43,10 @@ export interface Sheet {
   consumables: ConsumableLine[];
   kits: KitList[];
   phases: SheetPhase[];
+  /** Blanks, plugs and pins that the work puts in, to be counted out again. */
+  temporaries: TemporaryLine[];
+  /** What becomes of the parts that the work takes off or fits; only groups that have a part. */
+  fates: FateGroup[];
   torqueTable: TorqueRow[];
   recordTable: RecordRow[];
   /** Findings that belong to no step; shown in the preview only. */
@@ -157,7 +161,28 @@ export interface SheetPhase {
   title: string;
   condition?: Condition;
   steps: SheetStep[];
+  /** What is in place and not tight as the phase ends. */
+  looseEnds: LooseEnd[];
 }
+
+/** A step by its number on the sheet and its id. */
+export interface StepPlace {
+  step: number;
+  stepId: string;
+}
+
+/** A fastener that is in place and not tight. */
+export interface LooseEnd {
+  /** With how many pieces, for example `Cover screws (2 of 4)`. */
+  what: string;
+  condition?: Condition;
+  need: LooseNeed;
+  /** Where that is done; empty where no later step does it. */
+  at: StepPlace[];
+}
+
+/** The final torque, whichever way it is turned; `seat`: a ring that no torque holds; `off`: it comes off again before it is ever made tight. */
+export type LooseNeed = { kind: 'torque'; setting: TorqueSetting } | { kind: 'seat' } | { kind: 'off' };
 
 export interface SheetStep {
   id: string;
@@ -280,6 +305,37 @@ export interface TorqueRow {
   angle?: string;
   turn?: Turn;
   tools: string[];
+}
+
+/** One kind of blank, plug or pin. */
+export interface TemporaryLine {
+  part: string;
+  condition?: Condition;
+  /** How many pieces go in; as many boxes ask whether they came out. */
+  count: number;
+  in: StepPlace[];
+  /** Empty where no step takes them out. */
+  out: StepPlace[];
+}
+
+/**
+ * `used`: back in its place; `bench`: used again or renewed, as the bench decides; `new`: the unit came without it; `off`:
+ * off the unit, and nothing says what becomes of it.
+ */
+export type FateKind = 'used' | 'bench' | 'renewed' | 'new' | 'returned' | 'sent' | 'discarded' | 'off';
+
+export interface FateGroup {
+  kind: FateKind;
+  lines: FateLine[];
+}
+
+export interface FateLine {
+  /** With how many pieces, for example `water fittings (2)`. */
+  part: string;
+  condition?: Condition;
+  /** Whom or where to, as the writer says it. */
+  to?: string;
+  at: StepPlace[];
 }
 
 export interface RecordRow {

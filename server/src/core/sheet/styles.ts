@@ -78,6 +78,9 @@ li > .torque, .reading, li > .choices, .accept, .record, .note, .if-not, figure,
 .choices { margin: .2rem 0 .4rem; } .field .choices { margin: 0; } .ticks { flex-direction: column; } .if-not { border-inline-start: 4px double var(--strong-line); padding-inline-start: .8rem; }
 .hold-point { border: 3px double var(--ink); padding: .6rem .9rem; margin: .6rem 0; break-inside: avoid; }
 .sign-fields, .fields { display: flex; flex-wrap: wrap; gap: .4rem 1.5rem; margin: 0; } .field { display: flex; align-items: center; gap: .6rem; }
+.loose-ends { border: 2px dashed var(--strong-line); padding: .6rem .9rem; margin: .8rem 0; break-inside: avoid; } .loose-list td:nth-child(3), .temporary-list td:nth-child(2) { white-space: nowrap; }
+.boxes, .bench { display: flex; flex-wrap: wrap; gap: .5rem; align-items: center; } .bench { gap: .2rem 1.4rem; padding-block: .2rem; } .bench > :first-child { flex: 1 1 12rem; } .bench .condition { flex-basis: 100%; margin: 0; }
+.fate-list td:first-child { width: min(11rem, 30%); } .choice { display: flex; gap: .5rem; align-items: center; }
 figure { margin-block: .5rem; break-inside: avoid; } figure img { max-width: 100%; max-height: 22rem; background: #ffffff; padding: .5rem; border: 1px solid var(--line); }
 .findings { list-style: none; padding: 0; margin: 0 0 .6rem; } .findings li { border: 1px dashed var(--strong-line); padding: .3rem .7rem; margin-bottom: .3rem; }
 .findings .error { border-style: solid; border-inline-start-width: 6px; } .findings code { margin-inline-start: .6rem; }

@@ -15,7 +15,7 @@ export interface PdfFonts {
   symbols: Uint8Array;
 }
 
-const templateNames = ['sheet.typ', 'parts.typ', 'front.typ', 'steps.typ', 'torque.typ', 'back.typ'];
+const templateNames = ['sheet.typ', 'parts.typ', 'front.typ', 'steps.typ', 'torque.typ', 'work.typ', 'back.typ'];
 
 const packagedAt: Readonly<Record<string, string>> = {
   'NotoSans_400Regular.ttf': '@expo-google-fonts/noto-sans/400Regular',

@@ -1,5 +1,12 @@
 import type { ProcedureView } from '../../analysis/procedureView';
-import { type BuildCube, type BuildSet, type BuildTerm, type ConditionExpr, coverOf } from '../../builds';
+import {
+  type BuildCube,
+  type BuildSet,
+  type BuildTerm,
+  type ConditionExpr,
+  coverOf,
+  type ForkWords,
+} from '../../builds';
 import type { Alternative, Phrases } from '../sentences/language';
 import type { Condition } from '../sheet';
 
@@ -11,6 +18,7 @@ export class ConditionWords {
   constructor(
     private readonly procedure: ProcedureView,
     private readonly phrases: Phrases,
+    private readonly forks: ForkWords,
   ) {}
 
   /** Undefined where it always applies within what is known. Parts with an empty set are for the caller to leave out. */
@@ -35,8 +43,9 @@ export class ConditionWords {
     const whole = (exprs: readonly ConditionExpr[]): BuildSet => space.union(exprs.map((expr) => space.set(expr)));
     if (term.kind === 'variants') return whole(term.ids.map((id) => ({ kind: 'is', id })));
     if (term.kind === 'outcome') return whole(term.values.map((value) => ({ kind: 'outcome', name: term.id, value })));
+    if (term.kind === 'fork') return wayOf(space.fork(Number(term.id)), term.present);
     const present = space.set({ kind: term.kind === 'finished' ? 'is' : 'arrives', id: term.id });
-    return term.present ? present : present.complement();
+    return wayOf(present, term.present);
   }
 
   #alternative(cube: BuildCube): Alternative {
@@ -64,10 +73,20 @@ export class ConditionWords {
             ]
           : [],
       ),
+      ways: cube.flatMap((term) => (term.kind === 'fork' ? this.#way(Number(term.id), term.present) : [])),
     };
+  }
+
+  #way(fork: number, isTaken: boolean): string[] {
+    const words = this.forks(fork);
+    return words === undefined ? [] : [isTaken ? words.taken : words.notTaken];
   }
 
   #isPart(id: string): boolean {
     return this.procedure.family?.part(id) !== undefined;
   }
+}
+
+function wayOf(set: BuildSet, isTaken: boolean): BuildSet {
+  return isTaken ? set : set.complement();
 }

@@ -3,7 +3,7 @@ import type { ProcedureView } from '../../analysis/procedureView';
 import type { BuildSet } from '../../builds';
 import type { Phase, Step } from '../../model/generated/types';
 import type { Condition as WrittenCondition } from '../../model/values';
-import type { Caution, SheetFinding, Instruction as SheetInstruction, SheetPhase, SheetStep } from '../sheet';
+import type { Caution, LooseEnd, SheetFinding, Instruction as SheetInstruction, SheetPhase, SheetStep } from '../sheet';
 import type { BuildContext } from './buildContext';
 import { cautionsOf } from './cautions';
 import { figuresOf } from './figures';
@@ -48,7 +48,12 @@ export function planSteps(procedure: ProcedureView, set: BuildSet): PlannedStep[
   return planned;
 }
 
-export function phasesOf(planned: readonly PlannedStep[], memory: Memory, context: BuildContext): SheetPhase[] {
+export function phasesOf(
+  planned: readonly PlannedStep[],
+  memory: Memory,
+  loose: ReadonlyMap<Phase, LooseEnd[]>,
+  context: BuildContext,
+): SheetPhase[] {
   const phases = (context.procedure.value.phases ?? []).map((phase) => {
     const steps = planned.filter((one) => one.phase === phase);
     return { phase, steps };
@@ -61,7 +66,8 @@ export function phasesOf(planned: readonly PlannedStep[], memory: Memory, contex
       stepOf(one, one === first ? cautionsOf(phase, context) : [], memory, context),
     );
     const title = context.names.written(phase.phase) ?? '';
-    return [condition === undefined ? { title, steps: sheetSteps } : { title, condition, steps: sheetSteps }];
+    const looseEnds = loose.get(phase) ?? [];
+    return [{ title, ...(condition === undefined ? {} : { condition }), steps: sheetSteps, looseEnds }];
   });
 }
 

@@ -29,7 +29,7 @@ export function torqueCallout(
   const order = inOrderOf(one, context.procedure.family?.part(ref.id));
   return {
     fastener: writing.phrases.piecesOf(thing.name, count),
-    setting: settingOf(one, ref, where, context),
+    setting: settingOf(one, ref.id, where, context),
     tools: (one.with ?? []).flatMap((use) => (use.tool === undefined ? [] : [names.tool(use.tool.id).name])),
     ...(hold === undefined ? {} : { hold: plain(writing.phrases.hold(hold)) }),
     ...(order.length === 0 ? {} : { inOrder: writing.phrases.inOrder(order) }),
@@ -40,8 +40,12 @@ export function inOrderOf(one: TightenInstruction, part: Part | undefined): stri
   return (one.inOrder ?? part?.inOrder ?? []).map((name) => name.text);
 }
 
-function settingOf(one: TightenInstruction, ref: Ref, where: BuildSet, context: BuildContext): TorqueSetting {
-  const cases = tighteningCases(one, ref, where, context);
+/** The values that an instruction may bring of its own. */
+type OwnValues = Pick<TightenInstruction, 'torque' | 'angle' | 'passes' | 'plus'>;
+
+/** What a fastener is tightened with: the values given first, then the family's. */
+export function settingOf(one: OwnValues, id: string, where: BuildSet, context: BuildContext): TorqueSetting {
+  const cases = tighteningCases(one, id, where, context);
   const [only] = cases;
   if (cases.length > 1) {
     const branches = cases.map((each) => ({
@@ -53,7 +57,7 @@ function settingOf(one: TightenInstruction, ref: Ref, where: BuildSet, context: 
   return singleSetting(only?.value, one, context);
 }
 
-function singleSetting(given: Tightening | undefined, one: TightenInstruction, context: BuildContext): SingleSetting {
+function singleSetting(given: Tightening | undefined, one: OwnValues, context: BuildContext): SingleSetting {
   const value = torqueValue(given, one, context);
   if (value !== undefined) return { kind: 'one', value };
   const hand = given?.hand;
@@ -66,14 +70,9 @@ function branchWords(branch: BuildSet, where: BuildSet, { conditions, writing }:
 }
 
 /** Every combination of torque, angle and hand that the set leaves open; equal ones are one case. */
-function tighteningCases(
-  one: TightenInstruction,
-  ref: Ref,
-  where: BuildSet,
-  context: BuildContext,
-): ValueCase<Tightening>[] {
+function tighteningCases(one: OwnValues, id: string, where: BuildSet, context: BuildContext): ValueCase<Tightening>[] {
   const { space, family } = context.procedure;
-  const part = family?.part(ref.id);
+  const part = family?.part(id);
   const final = one.passes?.at(-1);
   const torques: ValueCase<QuantityValue>[] =
     one.torque === undefined && final !== undefined
@@ -93,11 +92,7 @@ function tighteningCases(
   return merged(existing, (value) => JSON.stringify([value?.torque?.text, value?.angle?.text, value?.hand]));
 }
 
-function torqueValue(
-  given: Tightening | undefined,
-  one: TightenInstruction,
-  context: BuildContext,
-): TorqueValue | undefined {
+function torqueValue(given: Tightening | undefined, one: OwnValues, context: BuildContext): TorqueValue | undefined {
   // A torque that cannot be read, such as one without a unit, is none: in large type it would be taken for one.
   if (given?.torque?.reading.quantity === undefined) return undefined;
   const { quantities } = context;
@@ -113,6 +108,6 @@ function torqueValue(
   };
 }
 
-function withReading(torque: string, one: TightenInstruction, { names, writing }: BuildContext): string {
+function withReading(torque: string, one: OwnValues, { names, writing }: BuildContext): string {
   return one.plus === undefined ? torque : writing.phrases.plus(torque, names.value(one.plus.id).name);
 }

@@ -72,6 +72,8 @@ export interface Alternative {
     /** `renewal`: whether a part was re-used or renewed. */
     readonly kind: 'identified' | 'renewal';
   }[];
+  /** Ways that the work takes, as whole clauses: `the gap is not right`. */
+  readonly ways: readonly string[];
 }
 
 /** What the sheet says around the sentences. */
@@ -88,6 +90,8 @@ export interface Phrases {
   atMost(value: string): string;
   atLeast(value: string): string;
   piecesOf(name: string, count: number): string;
+  /** `cover screws (4)`, or of several: `cover screws (2 of 4)`. */
+  pieces(name: string, count: number, of?: number): string;
   notStated: string;
   torqueToSet: string;
   sizeChosen: string;

@@ -7,7 +7,7 @@ const list = (items: readonly string[], last: 'and' | 'or'): string =>
 
 const the = (name: string): string => plain(grammar.the({ kind: 'value', name, count: 1, sort: undefined }));
 
-function alternativeWords({ variants, finished, arrived, found }: Alternative): string {
+function alternativeWords({ variants, finished, arrived, found, ways }: Alternative): string {
   const clauses = [
     ...(variants.length === 0 ? [] : [`the unit is a ${list(variants, 'or')}`]),
     ...optionWords('the unit leaves', finished),
@@ -19,6 +19,7 @@ function alternativeWords({ variants, finished, arrived, found }: Alternative): 
           'or',
         )}`,
     ),
+    ...ways,
   ];
   return list(clauses, 'and');
 }
@@ -55,7 +56,8 @@ export const englishPhrases: Phrases = {
   plus: (torque, reading) => `${torque} + ${reading}`,
   atMost: (value) => `at most ${value}`,
   atLeast: (value) => `at least ${value}`,
-  piecesOf: (name, count) => (count > 1 ? `${capital(plural(name))} (${count})` : capital(name)),
+  piecesOf: (name, count) => capital(pieces(name, count)),
+  pieces,
   notStated: 'not stated: ask before you go on',
   torqueToSet: 'Torque to set',
   sizeChosen: 'Size chosen',
@@ -80,6 +82,11 @@ export const englishPhrases: Phrases = {
     ({ eyes: 'eye protection', skin: 'protective gloves', breath: 'breathing protection or good ventilation' })[of],
   superseded: (number, by) => `${number} (superseded by ${by})`,
 };
+
+function pieces(name: string, count: number, of = count): string {
+  if (count < of) return `${plural(name)} (${count} of ${of})`;
+  return count > 1 ? `${plural(name)} (${count})` : name;
+}
 
 function times(count: number): string {
   if (count === 1) return 'once';
