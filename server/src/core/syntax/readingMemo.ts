@@ -8,6 +8,15 @@ import { readItem } from './readItem';
 export class ReadingMemo {
   #last: ReadonlyMap<string, readonly Item[]> = new Map();
 
+  /** A memo that remembers the items of a document, so that another text of it is read without reading them again. */
+  static holding(items: readonly Item[]): ReadingMemo {
+    const memo = new ReadingMemo();
+    const known = new Map<string, Item[]>();
+    for (const item of items) known.set(item.text, [...(known.get(item.text) ?? []), item]);
+    memo.#last = known;
+    return memo;
+  }
+
   startReading(): { read(text: string): Item; finish(): void } {
     const last = this.#last;
     const now = new Map<string, Item[]>();

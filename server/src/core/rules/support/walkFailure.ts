@@ -4,6 +4,10 @@ import type { Deed, Failure } from '../../walk/failure';
 import { walkOf } from '../../walk/walkProcedure';
 import type { Messages } from '../defineRule';
 import type { RuleContext } from '../ruleContext';
+import { nameOf } from './nameOf';
+import { walkFixes } from './walkFixes';
+
+export { nameOf } from './nameOf';
 
 /** What an earlier instruction did, as the place that a finding points to says it. */
 const DONE = {
@@ -40,6 +44,7 @@ export function reportFailure<M extends Messages, Key extends keyof M & string>(
     related: shows
       ? [{ range: because.at, message: `The ${nameOf(procedure, because.part)} ${DONE[because.what]}` }]
       : [],
+    fixes: () => walkFixes(procedure, failure),
   });
 }
 
@@ -47,14 +52,4 @@ export function reportFailure<M extends Messages, Key extends keyof M & string>(
 function placeOf(procedure: ProcedureView, failure: Failure): ItemRange {
   const last = procedure.steps.at(-1)?.step;
   return failure.at ?? failure.because?.at ?? last?.step?.node ?? last?.node ?? procedure.unit.node;
-}
-
-/** What the sheet calls a part, limit or check. */
-export function nameOf(procedure: ProcedureView | undefined, id: string | undefined): string {
-  if (id === undefined) return '';
-  const family = procedure?.family;
-  const limit = family?.value.limits?.find((one) => one.id.id === id)?.value.name;
-  const outcome = family?.value.identify?.find((one) => one.id.id === id)?.value.name;
-  const group = family?.value.balanceGroups?.find((one) => one.id.id === id)?.value.name;
-  return family?.part(id)?.name?.text ?? group?.text ?? limit?.text ?? outcome?.text ?? id;
 }

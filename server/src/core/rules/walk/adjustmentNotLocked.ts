@@ -7,7 +7,7 @@ export const adjustmentNotLocked = defineRule({
   group: 'walk',
   since: '0.1.0',
   severity: 'error',
-  fix: 'none',
+  fix: 'suggestion',
   doc: {
     what: 'An adjustment is set and what locks it is not tightened afterwards.',
     why: 'It turns by itself in service, and the setting is lost.',

@@ -7,7 +7,7 @@ export const alignmentMissing = defineRule({
   group: 'walk',
   since: '0.1.0',
   severity: 'error',
-  fix: 'none',
+  fix: 'suggestion',
   doc: {
     what: 'A part that was marked before it came off is not aligned with its mark when it is back.',
     why: 'It stands in another position, as if it had never been marked.',

@@ -7,7 +7,7 @@ export const balanceMissing = defineRule({
   group: 'walk',
   since: '0.1.0',
   severity: 'error',
-  fix: 'none',
+  fix: 'suggestion',
   doc: {
     what: 'A group with a new member is not balanced after it was put together.',
     why: 'At full speed the rotor destroys its bearings.',

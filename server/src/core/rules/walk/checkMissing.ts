@@ -7,7 +7,7 @@ export const checkMissing = defineRule({
   group: 'walk',
   since: '0.1.0',
   severity: 'warning',
-  fix: 'none',
+  fix: 'suggestion',
   doc: {
     what: 'A check of the family is not made after the last touch of what it depends on.',
     why: 'What the check would have found goes out of the door.',

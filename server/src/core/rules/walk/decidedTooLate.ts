@@ -7,7 +7,7 @@ export const decidedTooLate = defineRule({
   group: 'walk',
   since: '0.1.0',
   severity: 'error',
-  fix: 'none',
+  fix: 'suggestion',
   doc: {
     what: 'An instruction depends on what has not been found out, decided, measured or chosen by then.',
     why: 'The fitter stands before a step that nobody can tell whether to do, and guesses.',

@@ -7,11 +7,13 @@ export const dispositionMissing = defineRule({
   group: 'walk',
   since: '0.1.0',
   severity: 'warning',
-  fix: 'none',
+  fix: 'suggestion',
   doc: {
     what: 'A part that is renewed on condition goes back and nothing says on what condition, or a part that leaves the unit for good is neither thrown away nor given back.',
     why: 'A worn part goes back because nobody was told to look, or a customer misses a part that belongs to them.',
-    wrong: inStep('- remove: [cover-screw, cover, cap-nut, wheel]\n- install: wheel'),
+    wrong: inStep(
+      '- remove: [cover-screw, cover, cap-nut, wheel]\n- install: wheel\n- inspect: wheel\n  look-for: cracks and rub marks\n  if-not: { replace: wheel }',
+    ),
     right: inStep(
       '- remove: [cover-screw, cover, cap-nut, wheel]\n- inspect: wheel\n  look-for: cracks and rub marks\n  if-not: { replace: wheel }\n- install: wheel',
     ),

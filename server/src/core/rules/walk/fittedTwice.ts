@@ -7,11 +7,11 @@ export const fittedTwice = defineRule({
   group: 'walk',
   since: '0.1.0',
   severity: 'error',
-  fix: 'none',
+  fix: 'suggestion',
   doc: {
     what: 'A part is fitted that is in place already.',
     why: 'Either a removal is missing before it or a part is called by the wrong name, and the right one is forgotten.',
-    wrong: inStep('- install: cover'),
+    wrong: inStep('- remove: cover-screw\n- install: cover'),
     right: inStep('- remove: [cover-screw, cover]\n- install: cover'),
   },
   messages: {

@@ -7,7 +7,7 @@ export const fittedWhileBlocked = defineRule({
   group: 'walk',
   since: '0.1.0',
   severity: 'error',
-  fix: 'none',
+  fix: 'suggestion',
   doc: {
     what: 'A part is fitted when something that goes on after it is in place already.',
     why: 'The fitter has to take it all off again, with seals and lock parts used once more.',

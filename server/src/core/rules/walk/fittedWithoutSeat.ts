@@ -7,7 +7,7 @@ export const fittedWithoutSeat = defineRule({
   group: 'walk',
   since: '0.1.0',
   severity: 'error',
-  fix: 'none',
+  fix: 'suggestion',
   doc: {
     what: 'A part is fitted to something that was sent out and has not come back.',
     why: 'There is nothing to fit it to, so a step that fetches the other part is missing.',

@@ -7,7 +7,7 @@ export const handNotIdentified = defineRule({
   group: 'walk',
   since: '0.1.0',
   severity: 'error',
-  fix: 'none',
+  fix: 'suggestion',
   doc: {
     what: 'A fastener is turned before the bench has found out the hand of its thread.',
     why: 'A left-hand nut that is loosened the usual way is tightened until it breaks off.',

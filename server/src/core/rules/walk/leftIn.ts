@@ -7,7 +7,7 @@ export const leftIn = defineRule({
   group: 'walk',
   since: '0.1.0',
   severity: 'error',
-  fix: 'none',
+  fix: 'suggestion',
   doc: {
     what: 'A temporary blank, plug or pin is still in the unit when the work is over.',
     why: 'It blocks oil or air: the unit is destroyed at the first start.',

@@ -10,7 +10,7 @@ export const leftLoose = defineRule({
   group: 'walk',
   since: '0.1.0',
   severity: 'error',
-  fix: 'none',
+  fix: 'suggestion',
   doc: {
     what: 'A fastener has not got its torque, or a ring or clamp is not seated, when the work is over.',
     why: 'It comes off in service.',

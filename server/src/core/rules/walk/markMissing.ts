@@ -7,7 +7,7 @@ export const markMissing = defineRule({
   group: 'walk',
   since: '0.1.0',
   severity: 'error',
-  fix: 'none',
+  fix: 'suggestion',
   doc: {
     what: 'A part that must go back in its balanced position comes off without a mark.',
     why: 'Nobody can find the position again, and the rotor runs out of balance.',

@@ -7,7 +7,7 @@ export const notCleaned = defineRule({
   group: 'walk',
   since: '0.1.0',
   severity: 'error',
-  fix: 'none',
+  fix: 'suggestion',
   doc: {
     what: 'A part is fitted that was not cleaned since it came off, although the family asks for it.',
     why: 'Dirt under a part moves it out of line, and dirt on a thread takes up the torque.',

@@ -7,7 +7,7 @@ export const notInspected = defineRule({
   group: 'walk',
   since: '0.1.0',
   severity: 'error',
-  fix: 'none',
+  fix: 'suggestion',
   doc: {
     what: 'A part is fitted that was not inspected since it came off, although the family asks for it.',
     why: 'A cracked or worn part goes back into the unit.',

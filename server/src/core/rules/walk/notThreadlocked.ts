@@ -7,7 +7,7 @@ export const notThreadlocked = defineRule({
   group: 'walk',
   since: '0.1.0',
   severity: 'error',
-  fix: 'none',
+  fix: 'suggestion',
   doc: {
     what: 'A part is fitted that was not given threadlocker since it came off, although the family asks for it.',
     why: 'The fastener works loose in service.',

@@ -7,12 +7,12 @@ export const outOfReach = defineRule({
   group: 'walk',
   since: '0.1.0',
   severity: 'error',
-  fix: 'none',
+  fix: 'suggestion',
   doc: {
     what: 'A part is cleaned, oiled, inspected or treated while something covers it.',
     why: 'The fitter cannot do it and passes over it.',
-    wrong: inStep('- clean: wheel\n  using: degreaser'),
-    right: inStep('- remove: [cover-screw, cover]\n- clean: wheel\n  using: degreaser'),
+    wrong: inStep('- remove: [cover-screw, cover]\n- install: cover\n- clean: wheel\n  using: degreaser'),
+    right: inStep('- remove: [cover-screw, cover]\n- clean: wheel\n  using: degreaser\n- install: cover'),
   },
   messages: {
     fails: (part: string, cover: string) =>

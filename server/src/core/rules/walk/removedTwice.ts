@@ -7,7 +7,7 @@ export const removedTwice = defineRule({
   group: 'walk',
   since: '0.1.0',
   severity: 'error',
-  fix: 'none',
+  fix: 'suggestion',
   doc: {
     what: 'A part is loosened or taken off that is not there any more.',
     why: 'A step that cannot be done makes the fitter doubt all the others, and the step that was meant is missing.',

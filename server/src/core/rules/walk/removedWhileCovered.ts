@@ -7,11 +7,11 @@ export const removedWhileCovered = defineRule({
   group: 'walk',
   since: '0.1.0',
   severity: 'error',
-  fix: 'none',
+  fix: 'suggestion',
   doc: {
     what: 'A part is taken off, or a fastener, that is behind something still in place.',
     why: 'The fitter cannot reach it, or forces it past what is in the way.',
-    wrong: inStep('- remove: cap-nut'),
+    wrong: inStep('- remove: cover-screw\n- remove: cap-nut'),
     right: inStep('- remove: [cover-screw, cover, cap-nut]'),
   },
   messages: {

@@ -7,7 +7,7 @@ export const removedWhileFastened = defineRule({
   group: 'walk',
   since: '0.1.0',
   severity: 'error',
-  fix: 'none',
+  fix: 'suggestion',
   doc: {
     what: 'A part is taken off while a fastener still holds it.',
     why: 'Whoever follows the step pulls or levers against the fastener and bends the part or tears its thread.',

@@ -7,7 +7,7 @@ export const resultVoid = defineRule({
   group: 'walk',
   since: '0.1.0',
   severity: 'error',
-  fix: 'none',
+  fix: 'suggestion',
   doc: {
     what: 'A measurement is made worthless by what is done after it.',
     why: 'The record holds a value that is not true of the unit that leaves.',

@@ -7,7 +7,7 @@ export const sealNotRenewed = defineRule({
   group: 'walk',
   since: '0.1.0',
   severity: 'error',
-  fix: 'none',
+  fix: 'suggestion',
   doc: {
     what: 'A joint is closed over the seal that was in it when it was opened.',
     why: 'A seal that was squeezed once does not seal again; oil or gas leaks.',

@@ -7,12 +7,16 @@ export const sentWhileFitted = defineRule({
   group: 'walk',
   since: '0.1.0',
   severity: 'error',
-  fix: 'none',
+  fix: 'suggestion',
   doc: {
     what: 'A part is sent out, given back or thrown away while it is still in the unit.',
     why: 'Nobody can send what is not off, so the fitter takes it off without instructions, or sends the wrong piece.',
-    wrong: inStep('- remove: [cover-screw, cover]\n- send: wheel\n  to: Balancing bay'),
-    right: inStep('- remove: [cover-screw, cover, cap-nut, wheel]\n- send: wheel\n  to: Balancing bay'),
+    wrong: inStep(
+      '- remove: [cover-screw, cover]\n- send: cap-nut\n  to: Plating shop\n- receive: cap-nut\n- install: cap-nut\n- tighten: cap-nut',
+    ),
+    right: inStep(
+      '- remove: [cover-screw, cover, cap-nut]\n- send: cap-nut\n  to: Plating shop\n- receive: cap-nut\n- install: cap-nut\n- tighten: cap-nut',
+    ),
   },
   messages: {
     fails: (part: string) => `The ${part} is still in the unit here; take it off before it leaves`,

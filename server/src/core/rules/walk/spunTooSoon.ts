@@ -12,7 +12,7 @@ export const spunTooSoon = defineRule({
   group: 'walk',
   since: '0.1.0',
   severity: 'error',
-  fix: 'none',
+  fix: 'suggestion',
   doc: {
     what: 'A group is balanced while a fastener of one of its members is loose, or before its threadlocker has set.',
     why: 'A rotor that is spun on a loose nut walks on its seat; one that is spun on wet threadlocker lets the nut turn.',

@@ -8,7 +8,7 @@ export const threadlockerOnOil = defineRule({
   group: 'walk',
   since: '0.1.0',
   severity: 'error',
-  fix: 'none',
+  fix: 'suggestion',
   doc: {
     what: 'Threadlocker is put on a thread that was oiled.',
     why: 'Threadlocker does not cure on oil, and the fastener works loose in service.',

@@ -7,7 +7,7 @@ export const tightenedWhileHot = defineRule({
   group: 'walk',
   since: '0.1.0',
   severity: 'error',
-  fix: 'none',
+  fix: 'suggestion',
   doc: {
     what: 'A fastener is tightened while it, or what it holds, is still hot from heating.',
     why: 'The parts shrink as they cool, and the clamping force is lost.',

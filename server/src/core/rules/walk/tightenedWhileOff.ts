@@ -7,15 +7,15 @@ export const tightenedWhileOff = defineRule({
   group: 'walk',
   since: '0.1.0',
   severity: 'error',
-  fix: 'none',
+  fix: 'suggestion',
   doc: {
     what: 'A fastener is tightened before what it holds is there.',
     why: 'The torque goes into nothing and is given as done.',
     wrong: inStep(
-      '- remove: [cover-screw, cover]\n- install: cover-screw\n- tighten: cover-screw\n  torque: 9 ± 1 N·m',
+      '- remove: [cover-screw, cover, cover-seal]\n- install: cover-seal\n- install: cover-screw\n- tighten: cover-screw\n  torque: 9 ± 1 N·m\n- install: cover',
     ),
     right: inStep(
-      '- remove: [cover-screw, cover]\n- install: [cover, cover-screw]\n- tighten: cover-screw\n  torque: 9 ± 1 N·m',
+      '- remove: [cover-screw, cover, cover-seal]\n- install: cover-seal\n- install: cover\n- install: cover-screw\n- tighten: cover-screw\n  torque: 9 ± 1 N·m',
     ),
   },
   messages: {

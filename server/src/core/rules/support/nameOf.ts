@@ -1,0 +1,11 @@
+import type { ProcedureView } from '../../analysis/procedureView';
+
+/** What the sheet calls a part, limit or check. */
+export function nameOf(procedure: ProcedureView | undefined, id: string | undefined): string {
+  if (id === undefined) return '';
+  const family = procedure?.family;
+  const limit = family?.value.limits?.find((one) => one.id.id === id)?.value.name;
+  const outcome = family?.value.identify?.find((one) => one.id.id === id)?.value.name;
+  const group = family?.value.balanceGroups?.find((one) => one.id.id === id)?.value.name;
+  return family?.part(id)?.name?.text ?? group?.text ?? limit?.text ?? outcome?.text ?? id;
+}
