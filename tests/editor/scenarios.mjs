@@ -1,7 +1,7 @@
 // What a technical writer does in the editor, told once through in one window. Each scenario starts where the last ended.
 import assert from 'node:assert/strict';
 import { existsSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import { expected } from './expected.mjs';
 import { until } from './workbench.mjs';
 
@@ -97,7 +97,7 @@ export const scenarios = [
       await workbench.command('Witnessmark: Open the walk of the parts beside the text');
       await workbench.webview().locator('.walk-body .row').first().waitFor();
       // A line can be gone to only where the text has the focus.
-      await workbench.text().first().click();
+      await workbench.tab(basename(expected.sound.file)).click();
       await workbench.focused();
       await workbench.goToLine(lineOf(folder, step) + 1);
       const current = workbench.webview().locator('.step-head[aria-current="step"]', { hasText: title });

@@ -54,7 +54,7 @@ const page = `
 .walk-page { margin: 0; padding: 1rem 1.25rem 2rem; } .walk h1 { font-size: 1.35rem; line-height: 1.25; margin: 0 0 .2rem; } .walk p { margin: 0 0 .6rem; font-size: 13px; }
 .walk .assumed { color: var(--faint); }
 .walk-frame { display: grid; isolation: isolate; width: fit-content; max-width: 100%; max-height: calc(100vh - 2rem); overflow: auto; border: 1px solid var(--rule); background: var(--paper); }
-.walk-frame > * { display: block; background: var(--paper); } .walk-corner { position: sticky; top: 0; left: 0; z-index: 3; border: solid var(--rule); border-width: 0 1px 1px 0;
+.walk-frame > * { display: block; background: var(--paper); } .walk-corner { position: sticky; top: 0; left: 0; z-index: 3; box-sizing: border-box; border: solid var(--rule); border-width: 0 1px 1px 0;
   display: flex !important; align-items: flex-end; padding: 0 .5rem .4rem; color: var(--faint); }
 .walk-head { position: sticky; top: 0; z-index: 2; box-shadow: 0 1px var(--rule); } .walk-names { position: sticky; left: 0; z-index: 1; box-shadow: 1px 0 var(--rule); }
 .walk .legend { list-style: none; display: grid; grid-template-columns: repeat(auto-fill, minmax(19rem, 1fr)); gap: .1rem 1rem; margin: .9rem 0; padding: 0; }
