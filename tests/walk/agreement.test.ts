@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { test } from 'vitest';
 import { disagreement } from './reference/agreement';
+import { HOLDING } from './reference/breakers';
+import { PREPARING, PROVING } from './reference/breakersOfBenchWork';
 import { edited, edits } from './reference/edits';
 import { forksOf } from './reference/forks';
 import { caseOf, type DrawnCase, openCase } from './reference/generate';
@@ -9,7 +11,7 @@ import { type PlannedStep, writeProcedure } from './reference/planned';
 import { drawFrom, someWorlds } from './reference/world';
 
 const SEED = Number(process.env.WITNESSMARK_SEED ?? Math.floor(Math.random() * 2 ** 31));
-const RUNS = Number(process.env.WITNESSMARK_RUNS ?? 150);
+const RUNS = Number(process.env.WITNESSMARK_RUNS ?? 60);
 
 console.info(`agreement of the walks: seed ${SEED}`);
 
@@ -31,6 +33,16 @@ test(`the fast walk finds after each edit what the reference finds (seed ${SEED}
     }
   });
   fc.assert(property, { seed: SEED, numRuns: RUNS });
+});
+
+test(`the fast walk finds in each broken procedure what the reference finds (seed ${SEED})`, () => {
+  const breakers = fc.constantFrom(...Object.values({ ...HOLDING, ...PREPARING, ...PROVING }));
+  const property = fc.property(plans, breakers, fc.nat(), (plan, breaker, seed) => {
+    const drawn = caseOf(plan);
+    const broken = breaker(drawn);
+    if (broken !== undefined) agree(drawn, broken.steps, seed);
+  });
+  fc.assert(property, { seed: SEED, numRuns: 3 * RUNS });
 });
 
 function agree(drawn: DrawnCase, steps: readonly PlannedStep[], seed: number): void {

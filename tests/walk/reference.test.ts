@@ -5,17 +5,20 @@ import { ProcedureView } from '../../server/src/core/analysis/procedureView';
 import { Workspace } from '../../server/src/core/analysis/workspace';
 import { NodeFiles, uriOfPath } from '../../server/src/node/nodeFiles';
 import { told } from './reference/agreement';
+import { type Broken, HOLDING } from './reference/breakers';
+import { PREPARING, PROVING } from './reference/breakersOfBenchWork';
+import { instructionsOf } from './reference/fastWalk';
 import { forksOf } from './reference/forks';
-import { caseOf, openCase, readingProblems } from './reference/generate';
+import { caseOf, type DrawnCase, openCase, readingProblems } from './reference/generate';
 import { plans } from './reference/plan';
-import { writeProcedure } from './reference/planned';
+import { flatPlanned, writeProcedure } from './reference/planned';
 import { walkWorld } from './reference/referenceWalker';
 import { describeWorld, drawFrom, someWorlds } from './reference/world';
 
 const ROOT = resolve('sample-procedures');
 const SAMPLES = ['v4-major.procedure.yaml', 'v4-wheel-44.procedure.yaml', 'h9-rebuild.procedure.yaml'];
 const SEED = Number(process.env.WITNESSMARK_SEED ?? Math.floor(Math.random() * 2 ** 31));
-const RUNS = Number(process.env.WITNESSMARK_RUNS ?? 200);
+const RUNS = Number(process.env.WITNESSMARK_RUNS ?? 80);
 
 console.info(`reference walk: seed ${SEED}`);
 
@@ -31,7 +34,7 @@ async function opened(name: string): Promise<ProcedureView> {
 
 test.each(SAMPLES)(`%s can be carried out in every world that is tried (seed ${SEED})`, async (name) => {
   const procedure = await opened(name);
-  const worlds = someWorlds(procedure.space, forksOf(procedure).size, 60, drawFrom(SEED));
+  const worlds = someWorlds(procedure.space, forksOf(procedure).size, 25, drawFrom(SEED));
   for (const world of worlds) {
     expect(`${describeWorld(world)}: ${told(procedure, walkWorld(procedure, world))}`).toBe(
       `${describeWorld(world)}: nothing`,
@@ -56,3 +59,36 @@ test(`${RUNS} drawn procedures can be carried out (seed ${SEED})`, () => {
     { seed: SEED, numRuns: RUNS },
   );
 });
+
+const BREAKERS = Object.entries({ ...HOLDING, ...PREPARING, ...PROVING });
+const SHOWN = Number(process.env.WITNESSMARK_SHOWN ?? 2);
+const DRAWN = fc.sample(fc.tuple(plans, fc.nat()), { seed: SEED, numRuns: 3000 });
+
+test.each(BREAKERS)(`%s: the reference says so (seed ${SEED})`, (_name, breaker) => {
+  let shown = 0;
+  for (const [plan, seed] of DRAWN) {
+    const broken = breaker(caseOf(plan));
+    if (broken === undefined) continue;
+    if (showsIn(caseOf(plan), broken, seed)) shown += 1;
+    if (shown === SHOWN) return;
+  }
+  expect(shown).toBe(SHOWN);
+});
+
+/** Whether a mistake shows in a world; throws where it shows in another way than it must. */
+function showsIn(drawn: DrawnCase, { steps, at, cause, about, shows }: Broken, seed: number): boolean {
+  const procedure = openCase(drawn, steps);
+  let shown = false;
+  for (const world of someWorlds(procedure.space, forksOf(procedure).size, 4, drawFrom(seed))) {
+    const { instruction, failures } = walkWorld(procedure, world);
+    if (failures.length === 0 && shows === 'somewhere') continue;
+    const place = at === 'end' ? 'end' : instructionsOf(procedure)[flatPlanned(steps).indexOf(at)];
+    const isIt = instruction === place && failures.some((one) => one.cause === cause && one.about === about);
+    if (!isIt) {
+      const said = `${describeWorld(world)}: ${told(procedure, { instruction, failures })}, not ${cause} ${about}`;
+      throw new Error(`${said}\n${drawn.family}\n${writeProcedure(drawn.head, steps)}`);
+    }
+    shown = true;
+  }
+  return shown;
+}

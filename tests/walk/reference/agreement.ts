@@ -10,7 +10,6 @@ import { describeWorld, type World } from './world';
 export function disagreement(procedure: ProcedureView, world: World): string {
   const slow = walkWorld(procedure, world);
   const fast = fastFirst(procedure, world);
-  if (process.env.TMP_SKIP && fast.failures.some((one) => one.cause === 'in-the-way')) return ''; // TMP
   const seen = new Set(slow.failures.map(causeOf));
   const isSame = fast.instruction === slow.instruction && fast.failures.length > 0 === slow.failures.length > 0;
   if (isSame && fast.failures.every((failure) => seen.has(causeOf(failure)))) return '';

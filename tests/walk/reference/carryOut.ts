@@ -83,7 +83,7 @@ function onPartElsewhere(unit: Unit, id: string, instruction: Instruction): void
       if (unit.isInUnit(id)) unit.fail('still-in-unit', id);
       if (instruction.verb === 'send') Object.assign(state, { away: true, clean: false, inspected: false });
       else if (instruction.verb === 'return') state.returned = true;
-      else Object.assign(state, { scrapped: true, fresh: true, decided: true });
+      else Object.assign(state, { scrapped: true, fresh: true, decided: true, marked: false, painted: false });
   }
 }
 

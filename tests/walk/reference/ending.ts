@@ -8,7 +8,7 @@ export function atTheEnd(unit: Unit): void {
     leftOff(unit, id, ends);
     if (ends !== 'parts') leftLoose(unit, id);
     alignmentMissing(unit, id);
-    fateOpen(unit, id);
+    if (ends === 'assembled' && unit.of(id).disturbed) fateOpen(unit, id);
   }
   for (const id of unit.open) unit.fail('adjustment-open', id);
   if (ends === 'assembled') unproved(unit);
@@ -61,8 +61,7 @@ function unproved(unit: Unit): void {
     if (isNew && !unit.result(id.id).valid) unit.fail('balance-missing', id.id);
   }
   for (const { id, value } of checks) {
-    const { valid, touched } = unit.result(id.id);
-    if (facts.holds(value) && touched && !valid) unit.fail('check-missing', id.id);
+    if (facts.holds(value) && !unit.result(id.id).valid) unit.fail('check-missing', id.id);
   }
   for (const { id, value } of limits) {
     const { done, valid } = unit.result(id.id);

@@ -4,7 +4,7 @@ import { ProcedureView } from '../../../server/src/core/analysis/procedureView';
 import { Workspace } from '../../../server/src/core/analysis/workspace';
 import { unitsIn } from '../../../server/src/core/model/facts';
 import { type Plan, plans } from './plan';
-import { flatPlanned, type Planned, type PlannedStep, planned, withIfNot, writeProcedure } from './planned';
+import { type Planned, type PlannedStep, planned, withIfNot, writeProcedure } from './planned';
 import { BASE, Structure } from './structure';
 import { type FamilyExtras, familyExtras, repairable, STORES, writeFamily } from './writeFamily';
 import { benchWork, fateWork, fitWork, recorded, stripWork } from './writeWork';
@@ -126,8 +126,6 @@ function adjusting({ adjuster, work }: Plan): PlannedStep[] {
     },
   ];
 }
-
-export { flatPlanned };
 
 /** The case as the real reader reads it, with the steps as they are given. */
 export function openCase(drawn: DrawnCase, steps: readonly PlannedStep[] = drawn.steps): ProcedureView {

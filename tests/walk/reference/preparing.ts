@@ -68,10 +68,13 @@ export function mark(unit: Unit, id: string, { by, across }: MarkInstruction): v
 }
 
 export function align(unit: Unit, id: string, to: readonly { readonly id: string }[]): void {
-  const state = unit.of(id);
-  const hasMark = state.marked || unit.facts.part(id).makerMark?.value === true;
-  if (state.disturbed && !hasMark) unit.fail('mark-missing', id);
-  for (const one of [id, ...to.map((ref) => ref.id)]) if (unit.facts.isMet(one)) unit.of(one).misaligned = false;
+  for (const one of [id, ...to.map((ref) => ref.id)]) {
+    if (!unit.facts.isMet(one)) continue;
+    const state = unit.of(one);
+    const hasMark = state.marked || unit.facts.part(one).makerMark?.value === true;
+    if (state.disturbed && !hasMark) unit.fail('mark-missing', one);
+    state.misaligned = false;
+  }
 }
 
 export function heat(unit: Unit, id: string, to: 'hot' | 'cold'): void {

@@ -105,7 +105,7 @@ class ReferenceWalker {
     const { steps } = this.procedure;
     const from = steps.findIndex(({ id }) => id === target);
     const here = steps.findIndex((view) => view.instructions.some((one) => one.instruction === instruction));
-    if (from >= 0 && from < here) {
+    if (from >= 0 && from <= here) {
       const stop = this.#steps(steps.slice(from, here + 1), instruction);
       if (stop?.is !== 'failed') return stop;
     }

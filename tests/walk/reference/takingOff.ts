@@ -52,10 +52,10 @@ function comesOff(unit: Unit, id: string): void {
   const state = unit.of(id);
   const wasOnTrial = state.trial;
   const isAlwaysRenewed = unit.facts.part(id).renew?.value === 'always';
-  if (!wasOnTrial) state.fresh = false;
+  // What was decided to be renewed while it was still in place is renewed as soon as it is off.
+  if (!wasOnTrial) state.fresh = state.decided && unit.facts.isToldAsRenewed(id);
   if (isAlwaysRenewed && !(wasOnTrial && state.fresh)) {
-    state.scrapped = true;
-    state.fresh = true;
+    Object.assign(state, { scrapped: true, fresh: true, marked: false, painted: false });
   }
   for (const fact of LOST_WHEN_OFF) state[fact] = false;
   state.tight = 0;

@@ -33,31 +33,28 @@ export function tighten(unit: Unit, id: string, instruction: TightenInstruction)
   if (plus !== undefined && !unit.result(plus.id).taken) unit.fail('not-measured', id, plus.id);
   state.released = false;
   state.spent = false;
-  const pass = passOf(unit, id, instruction);
+  const isFinal = isFinalPass(unit, id, instruction);
   const count = instruction.count?.value;
-  if (pass !== 'final') state.tight = 0;
-  else state.tight = count === undefined ? state.pieces : Math.min(state.pieces, state.tight + count);
-  state.snug = pass === 'below';
+  // What was tight stays so under a lower torque: the wrench clicks before anything turns.
+  if (isFinal) state.tight = count === undefined ? state.pieces : Math.min(state.pieces, state.tight + count);
+  // Passes that stop short leave it loose; a torque that is too low is told where it is written.
+  state.snug = !isFinal && instruction.passes === undefined;
   if (state.threadlocked) state.curing = true;
   for (const adjuster of facts.lockedBy(id)) unit.open.delete(adjuster);
   touch(unit, id);
 }
 
 /** Whether the fastener has what the family states afterwards, as far as a tightening can be told from a first pass. */
-function passOf(
-  unit: Unit,
-  id: string,
-  { torque, angle, passes }: TightenInstruction,
-): 'final' | 'below' | 'angle-missing' {
+function isFinalPass(unit: Unit, id: string, { torque, angle, passes }: TightenInstruction): boolean {
   const { facts } = unit;
   const own = passes?.at(-1) ?? facts.value(torque);
-  if (own === undefined) return 'final';
+  if (own === undefined) return true;
   const { torque: familyTorque, angle: familyAngle } = facts.part(id);
   const statement = own.reading.quantity;
   const wanted = facts.value(familyTorque)?.reading.quantity;
   if (statement !== undefined && wanted !== undefined && boundsOf(statement).highest < boundsOf(wanted).lowest) {
-    return 'below';
+    return false;
   }
   const hasAngle = facts.value(angle) !== undefined || statement?.form === 'torque-angle';
-  return facts.value(familyAngle) === undefined || hasAngle ? 'final' : 'angle-missing';
+  return facts.value(familyAngle) === undefined || hasAngle;
 }

@@ -40,8 +40,6 @@ export interface Result {
   taken: boolean;
   done: boolean;
   valid: boolean;
-  /** What it depends on was touched in this work. */
-  touched: boolean;
 }
 
 export interface Failed {
@@ -80,7 +78,7 @@ export class Unit {
   }
 
   result(id: string): Result {
-    const result = this.results.get(id) ?? { taken: false, done: false, valid: false, touched: false };
+    const result = this.results.get(id) ?? { taken: false, done: false, valid: false };
     this.results.set(id, result);
     return result;
   }

@@ -1,4 +1,4 @@
-import type { Plan } from './plan';
+import type { BodyPlan, Plan } from './plan';
 import { BASE, type MadePart, type Structure } from './structure';
 
 /** What else than parts the family states, so that the procedure can be written for it. */
@@ -50,17 +50,24 @@ function takesReading({ role, plan }: MadePart): boolean {
 }
 
 function groupOf(structure: Structure): FamilyExtras['group'] {
-  const { plan } = structure;
-  if (plan.group === 'none') return undefined;
-  const keepPosition = plan.group === 'keep-position';
+  const { plan: drawn } = structure;
+  if (drawn.group === 'none') return undefined;
+  const keepPosition = drawn.group === 'keep-position';
   const able = [...structure.parts.values()].filter(
-    ({ role, builds, kept }) =>
-      role === 'body' && !kept && (builds === 'all' || (builds === 'substitute' && !keepPosition)),
+    ({ role, builds, kept, plan }) =>
+      role === 'body' &&
+      !kept &&
+      !(keepPosition && isAlwaysNew(plan)) &&
+      (builds === 'all' || (builds === 'substitute' && !keepPosition)),
   );
-  const [first, second] = plan.groupMembers.map((drawn) => able[drawn % Math.max(1, able.length)]?.id);
+  const [first, second] = drawn.groupMembers.map((number) => able[number % Math.max(1, able.length)]?.id);
   if (first === undefined || second === undefined || first === second) return undefined;
   const members = [first, second] as const;
   return { members, keepPosition: keepPosition && canBeMarked(structure, members) };
+}
+
+function isAlwaysNew({ extra, onCondition }: BodyPlan): boolean {
+  return extra === 'sizes' && !onCondition;
 }
 
 /** Both members can be reached before the first of them comes off. */
