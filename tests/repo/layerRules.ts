@@ -7,6 +7,7 @@ type ForbiddenRule = IRegularForbiddenRuleType;
 export const coreLayers = [
   'text',
   'quantity',
+  'standards',
   'syntax',
   'builds',
   'model',
