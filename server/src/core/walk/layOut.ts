@@ -123,8 +123,13 @@ class Layout {
   /** Where the work goes another way because a result is not right. Without further instructions there is one way only. */
   #failing(instruction: Instruction, ifNot: IfNot, where: BuildSet): BuildSet {
     if ((ifNot.do ?? []).length === 0 && ifNot.goTo === undefined) return this.unit.space.nothing;
+    const said = sentenceOf(instruction, this.unit);
     const what = this.#nameOf(instruction);
-    return where.and(this.#fork(`${what} is not right`, `${what} is right`));
+    const [taken, notTaken] =
+      said === undefined
+        ? [`${what} is not right`, `${what} is right`]
+        : [`"${said}" does not hold`, `"${said}" holds`];
+    return where.and(this.#fork(taken, notTaken));
   }
 
   #otherWay(step: StepView, instruction: Instruction, fails: BuildSet): void {
@@ -162,12 +167,19 @@ class Layout {
   #nameOf(instruction: Instruction): string {
     const [id] = objectIds(instruction);
     const { family } = this.unit;
-    const { limits = [], readings = [], balanceGroups = [], checks = [] } = family.value;
+    const { limits = [], readings = [], balanceGroups = [] } = family.value;
     const own = this.unit.procedure.value.readings ?? [];
     const named = [...limits, ...readings, ...own, ...balanceGroups].find((one) => one.id.id === id)?.value.name?.text;
-    const check = checks.find((one) => one.id.id === id)?.value.say?.text;
     if (named !== undefined) return `the ${named}`;
-    if (check !== undefined) return `the check "${check}"`;
     return id !== undefined && family.part(id) !== undefined ? `the ${family.nameOf(id)}` : 'the check';
   }
+}
+
+/** What a check wants to be true, without its full stop. */
+function sentenceOf(instruction: Instruction, { family }: UnitModel): string | undefined {
+  if (instruction.verb !== 'check' || instruction.check === undefined) return undefined;
+  const { check } = instruction;
+  const id = check.is === 'ref' ? check.ref.id : undefined;
+  const said = check.is === 'ref' ? family.value.checks?.find((one) => one.id.id === id)?.value.say : check.prose;
+  return said?.text.trim().replace(/\.$/, '');
 }
