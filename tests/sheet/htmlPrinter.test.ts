@@ -186,7 +186,7 @@ describe('what the walk tells', () => {
   const text = words(file(ostrelSheet));
 
   test('what is loose stands below its phase, with what it needs and where', () => {
-    const at = text.indexOf('Finger-tight or loose at this point.');
+    const at = text.indexOf('Finger-tight or loose after phase 2.');
     expect(at).toBeGreaterThan(text.indexOf('Phase 2 Strip'));
     expect(at).toBeLessThan(text.indexOf('Phase 3'));
     expect(text).toContain('Cover retaining ring To be seated 20');
@@ -194,7 +194,7 @@ describe('what the walk tells', () => {
     expect(text).toContain('Oil inlet union Torque not stated: ask before you tighten none: ask');
     expect(text).toContain('When the clamp is renewed: 9 N·m 19');
     expect(text).toContain('Dummy bolt Nothing: it comes off again 10');
-    expect(text.split('Finger-tight or loose at this point.').length).toBe(2);
+    expect(text.split('Finger-tight or loose after phase 2.').length).toBe(2);
   });
 
   test('there is a box for each temporary part, and room to write where there are many', () => {

@@ -124,7 +124,7 @@ describe('the page', () => {
       if (index % 5 === 0) expect(pageOf(`Phase${index / 5}x`)).toBe(page);
     }
     for (const text of pages) {
-      const heads = text.split('Finger-tight or loose at this point.').length;
+      const heads = text.split('Finger-tight or loose after phase').length;
       expect(text.split(/Loose\d+x/u).length).toBe(heads);
     }
   });

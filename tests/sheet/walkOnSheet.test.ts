@@ -1,6 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { DEFAULT_SETTINGS } from '../../server/src/core/analysis/settings';
+import { buildsOf } from '../../server/src/core/builds';
+import { buildSheet } from '../../server/src/core/sheet/buildSheet';
 import type { LooseEnd, Sheet } from '../../server/src/core/sheet/sheet';
-import { FAMILY, filesWith, procedureWith, type SheetWish, sheetOfFiles } from './fixtures/bench';
+import { FAMILY, filesWith, PATH, procedureWith, type SheetWish, sheetOfFiles, viewOf } from './fixtures/bench';
 
 const MORE_PARTS = `  blank: { name: oil blank, quantity: 2, temporary: true, sits-on: core }
   pin: { name: guide pin, temporary: true, sits-on: core }
@@ -162,6 +165,25 @@ describe('what is loose as a phase ends', () => {
     ]);
   });
 
+  test('what an optional step makes tight is loose where that step is left out', async () => {
+    const sheet = await sheetOfFiles(
+      filesWith(
+        procedureWith(`phases:
+  - phase: Loosen
+    steps:
+      - { step: loosen, title: Loosen, do: [{ loosen: cover-screw }] }
+      - { step: nip, title: Nip it up, optional: true, do: [{ tighten: cover-screw }] }
+  - phase: Close
+    steps:
+      - { step: close, title: Close, do: [{ tighten: cover-screw }] }
+`),
+      ),
+    );
+    expect(looseAfter(sheet, 0)).toMatchObject([
+      { condition: { kind: 'outcome', text: 'Only when step "Nip it up" is left out' }, at: [{ step: 3 }] },
+    ]);
+  });
+
   test('another build has its own', async () => {
     const phases = { Loosen: { loosen: ['{ loosen: cover-screw, when: k2-b }', 'loosen: left-nut'] } };
     const whats = async (build: string) => looseAfter(await sheetFrom(phases, { build }), 0).map((end) => end.what);
@@ -291,11 +313,12 @@ describe('the tally of temporary parts', () => {
 });
 
 test('without its family nothing is known of any part', async () => {
-  const files = filesWith(
-    procedureWith('phases: [{ phase: Work, steps: [{ step: s, title: S, do: [{ remove: cover }] }] }]\n'),
-  );
-  const sheet = await sheetOfFiles({ ...files, 'families/pellow-k2.family.yaml': '' }, { build: '' }).catch(
-    () => undefined,
-  );
-  expect([sheet?.fates, sheet?.temporaries]).toEqual(sheet === undefined ? [undefined, undefined] : [[], []]);
+  const rest = 'phases: [{ phase: Work, steps: [{ step: s, title: S, do: [{ loosen: cover-screw }] }] }]\n';
+  const view = await viewOf({ [PATH]: procedureWith(rest) });
+  const set = view.space.everything;
+  const [build] = buildsOf(set, view.space, 1);
+  if (build === undefined) throw new Error('There is no build at all');
+  const options = { findings: [], settings: DEFAULT_SETTINGS, language: 'en', paper: 'a4' } as const;
+  const sheet = buildSheet(view, { build, set }, options);
+  expect([sheet.phases[0]?.looseEnds, sheet.temporaries, sheet.fates]).toEqual([[], [], []]);
 });

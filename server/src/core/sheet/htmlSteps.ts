@@ -23,7 +23,7 @@ function phaseHtml(phase: SheetPhase, number: number, context: HtmlContext): Htm
     title,
     conditionHtml(phase.condition, context.labels),
     ...phase.steps.map((step) => stepHtml(step, context)),
-    looseEndsHtml(phase.looseEnds, context),
+    looseEndsHtml(phase.looseEnds, number, context),
   );
 }
 

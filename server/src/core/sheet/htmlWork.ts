@@ -13,17 +13,18 @@ import type {
 } from './sheet';
 
 /** What is in place and not tight as a phase ends: for the shift that goes on. */
-export function looseEndsHtml(ends: readonly LooseEnd[], { labels }: HtmlContext): Html | undefined {
+export function looseEndsHtml(ends: readonly LooseEnd[], phase: number, { labels }: HtmlContext): Html | undefined {
   if (ends.length === 0) return undefined;
   const rows = ends.map((end) => [
     withCondition(escapeHtml(end.what), end.condition, labels),
     needHtml(end.need, labels),
     end.at.length === 0 ? escapeHtml(labels.noLaterStep) : placesHtml(end.at),
   ]);
+  const title = fillLabel(labels.looseEnds, { number: phase });
   return el(
     'div',
-    { class: 'loose-ends', role: 'group', 'aria-label': labels.looseEnds },
-    el('p', {}, el('strong', {}, escapeHtml(`${labels.looseEnds}. `)), escapeHtml(labels.looseEndsNote)),
+    { class: 'loose-ends', role: 'group', 'aria-label': title },
+    el('p', {}, el('strong', {}, escapeHtml(`${title}. `)), escapeHtml(labels.looseEndsNote)),
     table('loose-list', [labels.fastener, labels.stillNeeds, labels.step], rows),
   );
 }

@@ -85,7 +85,7 @@ const english = {
   accept: 'Accept: {text}',
   ifNot: 'If not:',
   figure: 'Figure',
-  looseEnds: 'Finger-tight or loose at this point',
+  looseEnds: 'Finger-tight or loose after phase {number}',
   looseEndsNote: 'If the work stops here, hand this list over with the unit.',
   stillNeeds: 'Still needs',
   toBeSeated: 'To be seated',
