@@ -23,11 +23,14 @@ interface Practice {
 }
 
 const OPEN = '- remove: [cover-screw, cover]';
+const BARE = '- remove: [cover-screw, cover, cap-nut]';
+const NUT_ON = '- install: cap-nut\n- tighten: cap-nut';
 const CLOSE = '- install: [cover, cover-screw]\n- tighten: cover-screw';
 const NUT =
   'cap-nut: { name: cap nut, kind: nut, sits-on: core, thread: M5×0.8, hand: right, torque: 4.6 ± 0.3 N·m, behind: [cover]';
 const PLAIN = 'cover-seal: { name: cover seal, sits-on: core, behind: [cover] }';
 const SHAFT = 'shaft: { name: shaft, sits-on: core, renew: on-condition }';
+const WHEEL = 'wheel: { name: wheel, sits-on: shaft, fastened-by: [cap-nut], behind: [cover] }';
 const GROUP = 'balance-groups:\n  rotor: { name: rotor, members: [shaft, wheel], keep-position: true }';
 
 /** Parts of the family, each on a line; the seal counts as no seal where the practice is not about it. */
@@ -141,19 +144,19 @@ const PRACTICES: readonly Practice[] = [
     rule: 'threadlocker-on-oil',
     family: parts(`${NUT} }`),
     obeyed: steps(
-      `${OPEN}\n- remove: cap-nut`,
+      BARE,
       '- apply: assembly-oil\n  to: cap-nut',
       '- clean: cap-nut\n  using: degreaser',
       '- apply: threadlocker\n  to: cap-nut',
-      '- install: cap-nut\n- tighten: cap-nut',
+      NUT_ON,
       CLOSE,
     ),
     broken: steps(
-      `${OPEN}\n- remove: cap-nut`,
+      BARE,
       '- clean: cap-nut\n  using: degreaser',
       '- apply: assembly-oil\n  to: cap-nut',
       '- apply: threadlocker\n  to: cap-nut',
-      '- install: cap-nut\n- tighten: cap-nut',
+      NUT_ON,
       CLOSE,
     ),
   },
@@ -163,7 +166,7 @@ const PRACTICES: readonly Practice[] = [
     rule: 'spun-too-soon',
     family: `${parts(SHAFT)}\n${GROUP}`,
     obeyed: steps(
-      `${OPEN}\n- remove: cap-nut`,
+      BARE,
       '- apply: threadlocker\n  to: cap-nut',
       '- install: cap-nut\n- tighten: cap-nut',
       '- wait: 24 h',
@@ -171,7 +174,7 @@ const PRACTICES: readonly Practice[] = [
       CLOSE,
     ),
     broken: steps(
-      `${OPEN}\n- remove: cap-nut`,
+      BARE,
       '- apply: threadlocker\n  to: cap-nut',
       '- install: cap-nut\n- tighten: cap-nut',
       '- wait: 4 h',
@@ -183,41 +186,30 @@ const PRACTICES: readonly Practice[] = [
     practice: 'wheel and shaft are marked across before they are taken apart',
     source: COMMON,
     rule: 'mark-missing',
-    family: `${parts(SHAFT, 'wheel: { name: wheel, sits-on: shaft, fastened-by: [cap-nut], behind: [cover] }')}\n${GROUP}`,
+    family: `${parts(SHAFT, WHEEL)}\n${GROUP}`,
     obeyed: steps(
-      `${OPEN}\n- remove: cap-nut`,
+      BARE,
       '- mark: wheel\n  across: shaft',
       '- remove: wheel\n- install: wheel',
       '- align: wheel\n  to: shaft',
-      '- install: cap-nut\n- tighten: cap-nut',
+      NUT_ON,
       CLOSE,
     ),
-    broken: steps(
-      `${OPEN}\n- remove: cap-nut`,
-      '- remove: wheel\n- install: wheel',
-      '- install: cap-nut\n- tighten: cap-nut',
-      CLOSE,
-    ),
+    broken: steps(BARE, '- remove: wheel\n- install: wheel', NUT_ON, CLOSE),
   },
   {
     practice: 'a wheel that was marked goes back in its marked position',
     source: COMMON,
     rule: 'alignment-missing',
-    family: `${parts(SHAFT, 'wheel: { name: wheel, sits-on: shaft, fastened-by: [cap-nut], behind: [cover] }')}\n${GROUP}`,
+    family: `${parts(SHAFT, WHEEL)}\n${GROUP}`,
     obeyed: steps(
-      `${OPEN}\n- remove: cap-nut`,
+      BARE,
       '- mark: wheel\n  across: shaft',
       '- remove: wheel\n- install: wheel\n- align: wheel\n  to: shaft',
-      '- install: cap-nut\n- tighten: cap-nut',
+      NUT_ON,
       CLOSE,
     ),
-    broken: steps(
-      `${OPEN}\n- remove: cap-nut`,
-      '- mark: wheel\n  across: shaft',
-      '- remove: wheel\n- install: wheel',
-      '- install: cap-nut\n- tighten: cap-nut',
-      CLOSE,
-    ),
+    broken: steps(BARE, '- mark: wheel\n  across: shaft', '- remove: wheel\n- install: wheel', NUT_ON, CLOSE),
   },
   {
     practice: 'a rotor with a new wheel is balanced again',

@@ -11,13 +11,18 @@ export function findingText(terminal: Terminal, document: CheckedDocument, findi
   const place = `${shown(document.path)}:${line + 1}:${character + 1}`;
   const head = `${toned(terminal, 'strong', place)} ${toned(terminal, finding.severity, finding.severity)} ${toned(terminal, 'quiet', finding.rule)}`;
   const parts = [head, `  ${finding.message}`];
-  if (finding.builds !== '') parts.push(`  ${toned(terminal, 'quiet', 'on')} ${finding.builds}`);
+  if (finding.builds !== '') parts.push(`  ${buildsText(terminal, finding.builds)}`);
   parts.push(...excerpt(terminal, document.lines, finding));
   for (const related of finding.related)
     parts.push(`  ${toned(terminal, 'quiet', 'see')} ${relatedPlace(document, related)} ${related.message}`);
   const titles = finding.fixes().map((fix) => fix.title);
   if (titles.length > 0) parts.push(`  ${toned(terminal, 'quiet', 'fix')} ${titles.join(' | ')}`);
   return `${parts.join('\n')}\n`;
+}
+
+/** The builds by name get a word before them; a condition brings its own. */
+function buildsText(terminal: Terminal, builds: string): string {
+  return /^(when|with|without|received)\b/.test(builds) ? builds : `${toned(terminal, 'quiet', 'on')} ${builds}`;
 }
 
 /** The line of the finding with its place underlined; a place over several lines is marked to the end of its first. */

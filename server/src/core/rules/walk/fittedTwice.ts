@@ -15,7 +15,7 @@ export const fittedTwice = defineRule({
     right: inStep('- remove: [cover-screw, cover]\n- install: cover'),
   },
   messages: {
-    fails: (part: string) => `The ${part} is in place already; take this out, or take the ${part} off before it`,
+    fails: (part: string) => `The ${part} is in place already; leave this out, or take the ${part} off before it`,
   },
   check: {
     failure(failure, ctx) {

@@ -22,11 +22,15 @@ export const markMissing = defineRule({
   },
   messages: {
     fails: (part: string) => `The ${part} comes off without a mark, but must go back in its position; mark it first`,
+    bare: (part: string) =>
+      `The ${part} bears no mark to go by here; mark it before it comes off, so that no cleaning takes the mark away`,
   },
   check: {
     failure(failure, ctx) {
-      if (failure.cause === 'mark-missing')
-        reportFailure(ctx, failure, 'fails', [nameOf(ctx.procedure, failure.about)]);
+      if (failure.cause !== 'mark-missing') return;
+      // Something is to blame only where a mark is looked for that was never made, or that is gone.
+      const key = failure.because === undefined ? 'fails' : 'bare';
+      reportFailure(ctx, failure, key, [nameOf(ctx.procedure, failure.about)]);
     },
   },
 });

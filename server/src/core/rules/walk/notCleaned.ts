@@ -1,3 +1,5 @@
+import type { ProcedureView } from '../../analysis/procedureView';
+import type { Failure } from '../../walk/failure';
 import { defineRule } from '../defineRule';
 import { inStep, withFamily } from '../examples';
 import { nameOf, reportFailure } from '../support/walkFailure';
@@ -23,10 +25,29 @@ export const notCleaned = defineRule({
   messages: {
     fails: (part: string) =>
       `The ${part} is fitted without having been cleaned since it came off; clean it before it is fitted`,
+    blasted: (part: string) =>
+      `The ${part} is fitted with the dirt of blasting on it; wash it after it is blasted and before it is fitted`,
   },
   check: {
     failure(failure, ctx) {
-      if (failure.cause === 'not-cleaned') reportFailure(ctx, failure, 'fails', [nameOf(ctx.procedure, failure.about)]);
+      if (failure.cause !== 'not-cleaned') return;
+      const key = wasBlasted(failure, ctx.procedure) ? 'blasted' : 'fails';
+      reportFailure(ctx, failure, key, [nameOf(ctx.procedure, failure.about)]);
     },
   },
 });
+
+/** Of the ways to clean, blasting alone leaves dirt behind. */
+function wasBlasted({ because }: Failure, procedure: ProcedureView | undefined): boolean {
+  if (because?.what !== 'cleaned') return false;
+  return (
+    procedure?.steps.some((step) =>
+      step.instructions.some(
+        ({ instruction }) =>
+          instruction.verb === 'clean' &&
+          instruction.by?.value === 'blast' &&
+          instruction.clean?.some((ref) => ref.range === because.at),
+      ),
+    ) === true
+  );
+}

@@ -34,11 +34,14 @@ export const notLubricated = defineRule({
   messages: {
     fails: (part: string) =>
       `The ${part} is fitted without having been lubricated since it came off; put oil, grease or paste on it before it is fitted`,
+    dry: (part: string) =>
+      `The ${part} is fitted dry: nothing lubricates it after it was cleaned; put oil, grease or paste on it before it is fitted`,
   },
   check: {
     failure(failure, ctx) {
-      if (failure.cause === 'not-lubricated')
-        reportFailure(ctx, failure, 'fails', [nameOf(ctx.procedure, failure.about)]);
+      if (failure.cause !== 'not-lubricated') return;
+      const key = failure.because?.what === 'cleaned' ? 'dry' : 'fails';
+      reportFailure(ctx, failure, key, [nameOf(ctx.procedure, failure.about)]);
     },
   },
 });

@@ -25,11 +25,17 @@ export const notThreadlocked = defineRule({
   messages: {
     fails: (part: string) =>
       `The ${part} is fitted without having been given threadlocker since it came off; put threadlocker on it before it is fitted`,
+    bare: (part: string) =>
+      `The ${part} is fitted without threadlocker: nothing puts it on after the thread was cleaned; put threadlocker on it before it is fitted`,
+    broken: (part: string) =>
+      `The ${part} is tightened again after it was loosened, which broke its threadlocker; take it off and put new threadlocker on it`,
   },
   check: {
     failure(failure, ctx) {
-      if (failure.cause === 'not-threadlocked')
-        reportFailure(ctx, failure, 'fails', [nameOf(ctx.procedure, failure.about)]);
+      if (failure.cause !== 'not-threadlocked') return;
+      const before = failure.because?.what;
+      const key = before === 'loosened' ? 'broken' : before === 'cleaned' ? 'bare' : 'fails';
+      reportFailure(ctx, failure, key, [nameOf(ctx.procedure, failure.about)]);
     },
   },
 });

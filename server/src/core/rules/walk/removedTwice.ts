@@ -15,7 +15,7 @@ export const removedTwice = defineRule({
     right: inStep('- remove: cover-screw'),
   },
   messages: {
-    fails: (part: string) => `The ${part} is not in place here; take this out, or fit the ${part} before it`,
+    fails: (part: string) => `The ${part} is not in place here; leave this out, or fit the ${part} before it`,
   },
   check: {
     failure(failure, ctx) {

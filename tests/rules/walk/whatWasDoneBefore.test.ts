@@ -1,0 +1,52 @@
+import { expect, test } from 'vitest';
+import { EXAMPLE_PATHS, EXAMPLE_STORES } from '../../../server/src/core/rules/exampleDocuments';
+import { inStep, withFamily, withFiles } from '../../../server/src/core/rules/examples';
+import { reported } from '../../support/checkText';
+
+const OPEN = '- remove: [cover-screw, cover, cap-nut]';
+const OIL = `${EXAMPLE_STORES}  assembly-oil: { name: assembly oil, kind: oil }\n`;
+
+/** A nut of which the family asks something before it is fitted. */
+function nut(asked: string, instructions: string) {
+  const part = `parts:\n  cap-nut: { name: cap nut, kind: nut, sits-on: core, thread: M5×0.8, hand: right, torque: 4.6 ± 0.3 N·m, behind: [cover], before-fitting: [${asked}] }`;
+  return withFamily(withFiles(inStep(instructions), { [EXAMPLE_PATHS.stores]: OIL }), part);
+}
+
+test('what was blasted is dirty, however often it was washed before', async () => {
+  const cover = '- clean: cover\n  by: wash\n- clean: cover\n  by: blast\n- install: cover';
+  expect(await reported(inStep(`${OPEN}\n${cover}`), 'not-cleaned')).toEqual([
+    'cover: The cover is fitted with the dirt of blasting on it; wash it after it is blasted and before it is fitted',
+  ]);
+  expect(await reported(nut('clean', `${OPEN}\n- install: cap-nut`), 'not-cleaned')).toEqual([
+    'cap-nut: The cap nut is fitted without having been cleaned since it came off; clean it before it is fitted',
+  ]);
+});
+
+test('oil that was cleaned off again leaves the part dry', async () => {
+  const oiled = '- apply: assembly-oil\n  to: cap-nut\n- clean: cap-nut\n- install: cap-nut';
+  expect((await reported(nut('lubricate', `${OPEN}\n${oiled}`), 'not-lubricated'))[0]).toContain('is fitted dry');
+  const never = await reported(nut('lubricate', `${OPEN}\n- install: cap-nut`), 'not-lubricated');
+  expect(never[0]).toContain('without having been lubricated since it came off');
+});
+
+test('threadlocker is missing, cleaned off, or broken by turning', async () => {
+  const lock = '- apply: threadlocker\n  to: cap-nut';
+  const never = await reported(nut('threadlock', `${OPEN}\n- install: cap-nut`), 'not-threadlocked');
+  expect(never[0]).toContain('without having been given threadlocker since it came off');
+  const cleaned = `${OPEN}\n${lock}\n- clean: cap-nut\n- install: cap-nut`;
+  expect((await reported(nut('threadlock', cleaned), 'not-threadlocked'))[0]).toContain('after the thread was cleaned');
+  const turned = `${OPEN}\n${lock}\n- install: cap-nut\n- tighten: cap-nut\n- loosen: cap-nut\n- tighten: cap-nut`;
+  expect((await reported(nut('threadlock', turned), 'not-threadlocked'))[0]).toContain('which broke its threadlocker');
+});
+
+test('a mark that is looked for and not there is told apart from one that was never made', async () => {
+  const family =
+    'parts:\n  shaft: { name: shaft, sits-on: core, renew: on-condition }\nbalance-groups:\n  rotor: { name: rotor, members: [shaft, wheel], keep-position: true }';
+  const painted =
+    '- mark: wheel\n  across: shaft\n  by: paint\n- remove: wheel\n- clean: wheel\n- install: wheel\n- align: wheel\n  to: shaft';
+  const gone = await reported(withFamily(inStep(`${OPEN}\n${painted}`), family), 'mark-missing');
+  expect(gone).toHaveLength(1);
+  expect(gone[0]).toContain('bears no mark to go by here');
+  const never = await reported(withFamily(inStep(`${OPEN}\n- remove: wheel`), family), 'mark-missing');
+  expect(never[0]).toContain('comes off without a mark');
+});
