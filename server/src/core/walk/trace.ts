@@ -38,6 +38,10 @@ export interface Trace {
   readonly start: ReadonlyMap<string, Lane>;
   readonly end: ReadonlyMap<string, Lane>;
   readonly moments: readonly Moment[];
+  /** The builds and ways that come to the end of the work; a rejected unit does not. */
+  readonly alive: BuildSet;
+  /** The whole document resolves: what is not there at the end is truly missing. */
+  readonly whole: boolean;
   /** How many instructions were carried out for this walk, and not taken over from an earlier one. */
   readonly carriedOut: number;
 }

@@ -1,6 +1,6 @@
 import type { FamilyView } from '../analysis/familyView';
 import type { ProcedureView } from '../analysis/procedureView';
-import type { BuildSpace } from '../builds';
+import type { BuildSet, BuildSpace } from '../builds';
 import { CellTable } from './cellTable';
 import type { Failure } from './failure';
 import { failuresOf } from './failuresOf';
@@ -59,6 +59,8 @@ class WalkTrace implements Trace {
   readonly failures: readonly Failure[];
   readonly forks: readonly Fork[];
   readonly carriedOut: number;
+  readonly alive: BuildSet;
+  readonly whole: boolean;
   #moments: readonly Moment[] | undefined;
   #lanes: { start: ReadonlyMap<string, Lane>; end: ReadonlyMap<string, Lane> } | undefined;
 
@@ -66,6 +68,8 @@ class WalkTrace implements Trace {
     this.failures = failuresOf(walked);
     this.forks = walked.plan.forks;
     this.carriedOut = walked.carriedOut;
+    this.alive = walked.plan.alive;
+    this.whole = walked.plan.whole;
   }
 
   get moments(): readonly Moment[] {
