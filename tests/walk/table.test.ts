@@ -12,7 +12,7 @@ type Row = readonly [
   name: string,
   steps: string,
   failures: readonly string[],
-  family?: string,
+  family?: string | undefined,
   end?: readonly string[],
 ];
 
