@@ -1,37 +1,8 @@
-/**
- * One line of a calculation as data, so that the working can be shown: a value that was given, one that was looked up in a
- * published table, or one that was calculated by a formula. The unit is a symbol, `1` for a plain number.
- */
-export type WorkingStep =
-  | { readonly kind: 'given'; readonly name: string; readonly value: number; readonly unit: string }
-  | {
-      readonly kind: 'looked-up';
-      readonly name: string;
-      readonly value: number;
-      readonly unit: string;
-      readonly source: string;
-    }
-  | {
-      readonly kind: 'calculated';
-      readonly name: string;
-      readonly value: number;
-      readonly unit: string;
-      readonly formula: string;
-    };
+import { type CalculationStep, step } from './calculation';
 
-/** A value that the documents state. */
-export function given(name: string, value: number, unit: string): WorkingStep {
-  return { kind: 'given', name, value: withoutNoise(value), unit };
-}
-
-/** A value from a published table or a rule, with where it stands. */
-export function lookedUp(name: string, value: number, unit: string, source: string): WorkingStep {
-  return { kind: 'looked-up', name, value: withoutNoise(value), unit, source };
-}
-
-/** A value calculated from earlier steps; the formula is in the usual symbols, for example `δ = d_shaft − d_bore`. */
-export function calculated(name: string, formula: string, value: number, unit: string): WorkingStep {
-  return { kind: 'calculated', name, value: withoutNoise(value), unit, formula };
+/** A value that the documents state, as a line of the working. */
+export function given(symbol: string, name: string, value: number, unit: string): CalculationStep {
+  return step(symbol, name, 'given', value, unit);
 }
 
 /**
