@@ -20,6 +20,7 @@ function finding(word: string, nth: number, safety: FixSafety, ...into: string[]
     step: undefined,
     builds: '',
     related: [],
+    working: () => [],
     fixes: () => into.map((text) => ({ title: `Write ${text}`, safety, edits: [{ uri: URI, edit: { span, text } }] })),
   };
 }

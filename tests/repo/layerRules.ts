@@ -13,6 +13,7 @@ export const coreLayers = [
   'model',
   'analysis',
   'walk',
+  'workings',
   'rules',
   'ide',
 ] as const;

@@ -1,6 +1,7 @@
 import type { Severity } from '../analysis/settings';
 import type { Uri } from '../analysis/uri';
 import type { Span, TextEdit } from '../text/span';
+import type { Working } from '../workings/working';
 
 /** Whether a fix can be applied unseen (`safe`), or needs a person who agrees (`suggestion`). */
 export type FixSafety = 'safe' | 'suggestion';
@@ -36,6 +37,8 @@ export interface Finding {
   readonly related: readonly RelatedPlace[];
   /** Worked out when asked for, since most findings are only counted or drawn. */
   fixes(): readonly Fix[];
+  /** The calculation that it rests on, where there is one; worked out when asked for. */
+  working(): readonly Working[];
 }
 
 /** What makes a finding the same finding in another version of the document: never a line number. */

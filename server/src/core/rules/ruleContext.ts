@@ -8,6 +8,7 @@ import { describeBuilds, type ForkWords } from '../builds';
 import type { ItemRange } from '../syntax/node';
 import type { SyntaxDocument } from '../syntax/readDocument';
 import type { Span } from '../text/span';
+import type { Working } from '../workings/working';
 import type { Messages, Rule } from './defineRule';
 import type { Finding, Fix, FixSafety } from './finding';
 
@@ -50,6 +51,8 @@ export interface ReportDetails {
   }[];
   /** Worked out only when somebody asks for fixes. */
   readonly fixes?: () => readonly FixDraft[];
+  /** The calculation that it rests on. */
+  readonly working?: () => readonly Working[];
 }
 
 /** Where findings go, and the rule whose visitor runs. */
@@ -132,6 +135,7 @@ export class RuleContext<M extends Messages = Messages> {
       step: step?.id,
       builds,
       related: (details.related ?? []).map((one) => relatedPlace(one, original, document)),
+      working: () => details.working?.() ?? [],
       fixes: () => (details.fixes?.() ?? []).map((draft) => fixOf(rule, draft, document)),
     });
     this.reporting.emit({ rule, placedIn });
