@@ -8,6 +8,7 @@ export function atTheEnd(unit: Unit): void {
     leftOff(unit, id, ends);
     if (ends !== 'parts') leftLoose(unit, id);
     alignmentMissing(unit, id);
+    setMixed(unit, id);
     if (ends === 'assembled' && unit.of(id).disturbed) fateOpen(unit, id);
   }
   for (const id of unit.open) unit.fail('adjustment-open', id);
@@ -42,6 +43,18 @@ function alignmentMissing(unit: Unit, id: string): void {
   if (!misaligned || !unit.isInPlace(id) || !unit.facts.isUsedAgain(id)) return;
   const partner = [...partners].find((one) => unit.facts.isUsedAgain(one));
   if (partner !== undefined) unit.fail('alignment-missing', id, partner);
+}
+
+/** Parts of a set are renewed together, whichever of them names the other. */
+function setMixed(unit: Unit, id: string): void {
+  const { facts } = unit;
+  const isNew = (part: string) => unit.of(part).fitted && unit.of(part).fresh;
+  if (!unit.isInPlace(id) || !isNew(id)) return;
+  for (const other of facts.partIds) {
+    const isSet =
+      facts.meant(facts.part(id).comesWith).includes(other) || facts.meant(facts.part(other).comesWith).includes(id);
+    if (isSet && unit.isInPlace(other) && !isNew(other)) unit.fail('set-mixed', other, id);
+  }
 }
 
 function fateOpen(unit: Unit, id: string): void {
