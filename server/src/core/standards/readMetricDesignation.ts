@@ -43,7 +43,8 @@ function readPitch(cursor: DesignationCursor, diameter: number): number | 'missi
   const match = takePart(cursor, 'pitch', pitchPattern);
   if (match !== undefined) {
     trimPitchPart(cursor, match[1] ?? '');
-    return decimal(match[1] ?? '');
+    // A lone nought is the beginning of 0.8.
+    return decimal(match[1] ?? '') === 0 ? 'missing' : decimal(match[1] ?? '');
   }
   if (take(cursor, /\s*[x×*]/iy) !== undefined) return 'missing';
   const before = cursor.at;
