@@ -50,3 +50,19 @@ test('a mark that is looked for and not there is told apart from one that was ne
   const never = await reported(withFamily(inStep(`${OPEN}\n- remove: wheel`), family), 'mark-missing');
   expect(never[0]).toContain('comes off without a mark');
 });
+
+test('a check that was made too early is told apart from one that is never made', async () => {
+  const family = 'checks:\n  free-turn: { say: The wheel turns freely., after: [cover] }';
+  const never = await reported(withFamily(inStep('- say: Look.'), family), 'check-missing');
+  expect(never[0]).toContain('The check free-turn is never made');
+  const early = inStep(`${OPEN}\n- check: free-turn\n- install: [cap-nut, cover, cover-screw]`);
+  expect((await reported(withFamily(early, family), 'check-missing'))[0]).toContain('is not made again after');
+});
+
+test('the way of cleaning that spoils a part is named', async () => {
+  const family = 'parts:\n  wheel: { name: wheel, sits-on: core, behind: [cover], never-clean-with: [caustic, blast] }';
+  const example = withFamily(inStep(`${OPEN}\n- clean: [cover, wheel]\n  by: caustic`), family);
+  expect(await reported(example, 'cleaning-forbidden')).toEqual([
+    'wheel: The wheel must not be cleaned by "caustic", which the family lists under never-clean-with; clean it in another way',
+  ]);
+});

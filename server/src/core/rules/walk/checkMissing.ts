@@ -15,13 +15,15 @@ export const checkMissing = defineRule({
     right: inStep('- check: free-turn'),
   },
   messages: {
-    fails: (check: string) =>
-      `The check ${check} is not made, or not made again after what it depends on was touched; make it at the end`,
+    never: (check: string) => `The check ${check} is never made; make it at the end`,
+    early: (check: string) =>
+      `The check ${check} is not made again after what it depends on was touched; make it again at the end`,
   },
   check: {
     failure(failure, ctx) {
-      if (failure.cause === 'check-missing')
-        reportFailure(ctx, failure, 'fails', [nameOf(ctx.procedure, failure.about)]);
+      if (failure.cause !== 'check-missing') return;
+      const key = failure.because === undefined ? 'never' : 'early';
+      reportFailure(ctx, failure, key, [nameOf(ctx.procedure, failure.about)]);
     },
   },
 });

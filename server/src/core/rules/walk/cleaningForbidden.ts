@@ -1,5 +1,6 @@
 import { defineRule } from '../defineRule';
 import { inStep, withFamily } from '../examples';
+import { cleaningAt } from '../support/cleaningAt';
 import { nameOf, reportFailure } from '../support/walkFailure';
 
 export const cleaningForbidden = defineRule({
@@ -21,13 +22,16 @@ export const cleaningForbidden = defineRule({
     ),
   },
   messages: {
-    fails: (part: string) =>
-      `The ${part} must not be cleaned this way; the family lists what would spoil it under never-clean-with`,
+    fails: (part: string, way: string) =>
+      `The ${part} must not be cleaned by "${way}", which the family lists under never-clean-with; clean it in another way`,
   },
   check: {
     failure(failure, ctx) {
       if (failure.cause === 'cleaning-forbidden')
-        reportFailure(ctx, failure, 'fails', [nameOf(ctx.procedure, failure.about)]);
+        reportFailure(ctx, failure, 'fails', [
+          nameOf(ctx.procedure, failure.about),
+          cleaningAt(ctx.procedure, failure.at) ?? '',
+        ]);
     },
   },
 });

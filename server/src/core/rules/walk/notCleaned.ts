@@ -1,7 +1,6 @@
-import type { ProcedureView } from '../../analysis/procedureView';
-import type { Failure } from '../../walk/failure';
 import { defineRule } from '../defineRule';
 import { inStep, withFamily } from '../examples';
+import { cleaningAt } from '../support/cleaningAt';
 import { nameOf, reportFailure } from '../support/walkFailure';
 
 export const notCleaned = defineRule({
@@ -31,23 +30,9 @@ export const notCleaned = defineRule({
   check: {
     failure(failure, ctx) {
       if (failure.cause !== 'not-cleaned') return;
-      const key = wasBlasted(failure, ctx.procedure) ? 'blasted' : 'fails';
+      // Of the ways to clean, blasting alone leaves dirt behind.
+      const key = cleaningAt(ctx.procedure, failure.because?.at) === 'blast' ? 'blasted' : 'fails';
       reportFailure(ctx, failure, key, [nameOf(ctx.procedure, failure.about)]);
     },
   },
 });
-
-/** Of the ways to clean, blasting alone leaves dirt behind. */
-function wasBlasted({ because }: Failure, procedure: ProcedureView | undefined): boolean {
-  if (because?.what !== 'cleaned') return false;
-  return (
-    procedure?.steps.some((step) =>
-      step.instructions.some(
-        ({ instruction }) =>
-          instruction.verb === 'clean' &&
-          instruction.by?.value === 'blast' &&
-          instruction.clean?.some((ref) => ref.range === because.at),
-      ),
-    ) === true
-  );
-}
