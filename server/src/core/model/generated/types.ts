@@ -371,7 +371,7 @@ export interface Tool {
   /** Other names of it. */
   readonly also?: readonly Text[];
   /** What sort of tool it is. */
-  readonly kind?: Choice<'torque-wrench' | 'torque-screwdriver' | 'socket' | 'bit' | 'spanner' | 'hexagon-key' | 'screwdriver' | 'extension' | 'ratchet' | 't-handle' | 'angle-gauge' | 'ring-pliers' | 'pliers' | 'ring-compressor' | 'puller' | 'press' | 'arbor' | 'holding-fixture' | 'soft-hammer' | 'gauge' | 'micrometer' | 'calliper' | 'bore-gauge' | 'feeler' | 'indicator' | 'scale' | 'balance-machine' | 'oven' | 'hot-plate' | 'thermometer' | 'pressure-source' | 'pressure-gauge' | 'vacuum-source' | 'wash-tank' | 'ultrasonic-bath' | 'blast-cabinet' | 'brush' | 'scraper' | 'marker' | 'lamp' | 'lifting-gear' | 'other'>;
+  readonly kind?: Choice<'torque-wrench' | 'torque-screwdriver' | 'socket' | 'bit' | 'crow-foot' | 'spanner' | 'hexagon-key' | 'screwdriver' | 'extension' | 'ratchet' | 't-handle' | 'angle-gauge' | 'ring-pliers' | 'pliers' | 'ring-compressor' | 'puller' | 'press' | 'arbor' | 'holding-fixture' | 'soft-hammer' | 'gauge' | 'micrometer' | 'calliper' | 'bore-gauge' | 'feeler' | 'indicator' | 'scale' | 'balance-machine' | 'oven' | 'hot-plate' | 'thermometer' | 'pressure-source' | 'pressure-gauge' | 'vacuum-source' | 'wash-tank' | 'ultrasonic-bath' | 'blast-cabinet' | 'brush' | 'scraper' | 'marker' | 'lamp' | 'lifting-gear' | 'other'>;
   /** Inventory number. */
   readonly number?: Text;
   /** Width across flats it fits. */
@@ -386,8 +386,14 @@ export interface Tool {
   readonly accuracy?: QuantityValue;
   /** Smallest step that can be read. */
   readonly resolution?: QuantityValue;
-  /** Length from square to hand, or of an extension. */
+  /** From the middle of the square to the middle of the grip, where a torque wrench is pulled; of an extension bar, its length. */
   readonly length?: QuantityValue;
+  /** From the middle of its square to the middle of the fastener, of a crow-foot or another head that stands out from the wrench. */
+  readonly offset?: QuantityValue;
+  /** Angle at which it always stands to the wrench: 0° straight on; 90° square to it, where the setting needs no correction. */
+  readonly setAt?: QuantityValue;
+  /** Which way a torque tool measures: right (clockwise) only, or both. */
+  readonly direction?: Choice<'right' | 'both'>;
   /** Type and class as ISO 6789-1 writes it, for example II A. */
   readonly torqueType?: Text;
   /** Day on which its calibration ends. */

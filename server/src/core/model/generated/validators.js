@@ -3714,7 +3714,7 @@ return errors === 0;
 validate103.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
 export const stores = validate113;
-const schema37 = {"$schema":"https://json-schema.org/draft/2020-12/schema","title":"Witnessmark stores","description":"The tools and consumables that the shop holds.","type":"object","additionalProperties":false,"required":["witnessmark","stores"],"properties":{"witnessmark":{"description":"Version of the document format. Always 1.","type":"string","pattern":"^1$"},"stores":{"description":"Name of the stores.","type":"string"},"tools":{"description":"The tools by id.","type":"object","x-id":"tool","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"consumables":{"description":"The consumables by id.","type":"object","x-id":"consumable","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"$defs":{"tool":{"description":"A tool.","type":"object","properties":{"name":{"description":"What the sheet calls the tool.","$ref":"common.schema.json#/$defs/prose"},"also":{"description":"Other names of it.","type":["string","array"],"items":{"type":"string"}},"kind":{"description":"What sort of tool it is.","type":"string","enum":["torque-wrench","torque-screwdriver","socket","bit","spanner","hexagon-key","screwdriver","extension","ratchet","t-handle","angle-gauge","ring-pliers","pliers","ring-compressor","puller","press","arbor","holding-fixture","soft-hammer","gauge","micrometer","calliper","bore-gauge","feeler","indicator","scale","balance-machine","oven","hot-plate","thermometer","pressure-source","pressure-gauge","vacuum-source","wash-tank","ultrasonic-bath","blast-cabinet","brush","scraper","marker","lamp","lifting-gear","other"]},"number":{"description":"Inventory number.","type":"string"},"size":{"description":"Width across flats it fits.","type":"string","x-quantity":"length"},"drive-size":{"description":"Size of a drive that has no width across flats, for example T30.","type":"string"},"square":{"description":"Square drive.","type":"string","x-quantity":"length"},"range":{"description":"Smallest to largest value that it measures or sets.","type":"string","x-quantity":"any"},"accuracy":{"description":"Permissible deviation, in per cent of the value or as a value.","type":"string","x-quantity":"any"},"resolution":{"description":"Smallest step that can be read.","type":"string","x-quantity":"any"},"length":{"description":"Length from square to hand, or of an extension.","type":"string","x-quantity":"length"},"torque-type":{"description":"Type and class as ISO 6789-1 writes it, for example II A.","type":"string"},"calibration-due":{"description":"Day on which its calibration ends.","type":"string","pattern":"^\\d{4}-\\d{2}-\\d{2}$","x-date":true},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true},"consumable":{"description":"A consumable.","type":"object","properties":{"name":{"description":"What the sheet calls the consumable.","$ref":"common.schema.json#/$defs/prose"},"also":{"description":"Other names of it.","type":["string","array"],"items":{"type":"string"}},"kind":{"description":"What sort of consumable it is.","type":"string","enum":["threadlocker","sealant","oil","grease","anti-seize","assembly-paste","solvent","cleaner","penetrant","marking-compound","paint","blast-media","wipe","plug-cap","wire","abrasive","other"]},"number":{"description":"Order number.","type":"string"},"cure":{"description":"Time until it has set.","type":"string","x-quantity":"time"},"max-temperature":{"description":"Highest temperature it stands in service.","type":"string","x-quantity":"temperature"},"hazards":{"description":"Hazard statements of its safety data sheet, by GHS code.","type":["string","array"],"items":{"type":"string","pattern":"^(EU)?H\\d{3}[A-Za-z]{0,2}(\\+H\\d{3})*$"}},"signal-word":{"description":"Signal word of its label.","type":"string","enum":["danger","warning"]},"data-sheet":{"description":"Which safety data sheet the hazards are from, with its date.","type":"string"},"expires":{"description":"Day after which it must not be used.","type":"string","pattern":"^\\d{4}-\\d{2}-\\d{2}$","x-date":true},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true}}};
+const schema37 = {"$schema":"https://json-schema.org/draft/2020-12/schema","title":"Witnessmark stores","description":"The tools and consumables that the shop holds.","type":"object","additionalProperties":false,"required":["witnessmark","stores"],"properties":{"witnessmark":{"description":"Version of the document format. Always 1.","type":"string","pattern":"^1$"},"stores":{"description":"Name of the stores.","type":"string"},"tools":{"description":"The tools by id.","type":"object","x-id":"tool","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"consumables":{"description":"The consumables by id.","type":"object","x-id":"consumable","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"$defs":{"tool":{"description":"A tool.","type":"object","properties":{"name":{"description":"What the sheet calls the tool.","$ref":"common.schema.json#/$defs/prose"},"also":{"description":"Other names of it.","type":["string","array"],"items":{"type":"string"}},"kind":{"description":"What sort of tool it is.","type":"string","enum":["torque-wrench","torque-screwdriver","socket","bit","crow-foot","spanner","hexagon-key","screwdriver","extension","ratchet","t-handle","angle-gauge","ring-pliers","pliers","ring-compressor","puller","press","arbor","holding-fixture","soft-hammer","gauge","micrometer","calliper","bore-gauge","feeler","indicator","scale","balance-machine","oven","hot-plate","thermometer","pressure-source","pressure-gauge","vacuum-source","wash-tank","ultrasonic-bath","blast-cabinet","brush","scraper","marker","lamp","lifting-gear","other"]},"number":{"description":"Inventory number.","type":"string"},"size":{"description":"Width across flats it fits.","type":"string","x-quantity":"length"},"drive-size":{"description":"Size of a drive that has no width across flats, for example T30.","type":"string"},"square":{"description":"Square drive.","type":"string","x-quantity":"length"},"range":{"description":"Smallest to largest value that it measures or sets.","type":"string","x-quantity":"any"},"accuracy":{"description":"Permissible deviation, in per cent of the value or as a value.","type":"string","x-quantity":"any"},"resolution":{"description":"Smallest step that can be read.","type":"string","x-quantity":"any"},"length":{"description":"From the middle of the square to the middle of the grip, where a torque wrench is pulled; of an extension bar, its length.","type":"string","x-quantity":"length"},"offset":{"description":"From the middle of its square to the middle of the fastener, of a crow-foot or another head that stands out from the wrench.","type":"string","x-quantity":"length"},"set-at":{"description":"Angle at which it always stands to the wrench: 0° straight on; 90° square to it, where the setting needs no correction.","type":"string","x-quantity":"angle"},"direction":{"description":"Which way a torque tool measures: right (clockwise) only, or both.","type":"string","enum":["right","both"]},"torque-type":{"description":"Type and class as ISO 6789-1 writes it, for example II A.","type":"string"},"calibration-due":{"description":"Day on which its calibration ends.","type":"string","pattern":"^\\d{4}-\\d{2}-\\d{2}$","x-date":true},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true},"consumable":{"description":"A consumable.","type":"object","properties":{"name":{"description":"What the sheet calls the consumable.","$ref":"common.schema.json#/$defs/prose"},"also":{"description":"Other names of it.","type":["string","array"],"items":{"type":"string"}},"kind":{"description":"What sort of consumable it is.","type":"string","enum":["threadlocker","sealant","oil","grease","anti-seize","assembly-paste","solvent","cleaner","penetrant","marking-compound","paint","blast-media","wipe","plug-cap","wire","abrasive","other"]},"number":{"description":"Order number.","type":"string"},"cure":{"description":"Time until it has set.","type":"string","x-quantity":"time"},"max-temperature":{"description":"Highest temperature it stands in service.","type":"string","x-quantity":"temperature"},"hazards":{"description":"Hazard statements of its safety data sheet, by GHS code.","type":["string","array"],"items":{"type":"string","pattern":"^(EU)?H\\d{3}[A-Za-z]{0,2}(\\+H\\d{3})*$"}},"signal-word":{"description":"Signal word of its label.","type":"string","enum":["danger","warning"]},"data-sheet":{"description":"Which safety data sheet the hazards are from, with its date.","type":"string"},"expires":{"description":"Day after which it must not be used.","type":"string","pattern":"^\\d{4}-\\d{2}-\\d{2}$","x-date":true},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true}}};
 
 function validate114(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
@@ -3947,7 +3947,7 @@ return errors === 0;
 validate113.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
 export const stores_tool = validate116;
-const schema39 = {"description":"A tool.","type":"object","properties":{"name":{"description":"What the sheet calls the tool.","$ref":"common.schema.json#/$defs/prose"},"also":{"description":"Other names of it.","type":["string","array"],"items":{"type":"string"}},"kind":{"description":"What sort of tool it is.","type":"string","enum":["torque-wrench","torque-screwdriver","socket","bit","spanner","hexagon-key","screwdriver","extension","ratchet","t-handle","angle-gauge","ring-pliers","pliers","ring-compressor","puller","press","arbor","holding-fixture","soft-hammer","gauge","micrometer","calliper","bore-gauge","feeler","indicator","scale","balance-machine","oven","hot-plate","thermometer","pressure-source","pressure-gauge","vacuum-source","wash-tank","ultrasonic-bath","blast-cabinet","brush","scraper","marker","lamp","lifting-gear","other"]},"number":{"description":"Inventory number.","type":"string"},"size":{"description":"Width across flats it fits.","type":"string","x-quantity":"length"},"drive-size":{"description":"Size of a drive that has no width across flats, for example T30.","type":"string"},"square":{"description":"Square drive.","type":"string","x-quantity":"length"},"range":{"description":"Smallest to largest value that it measures or sets.","type":"string","x-quantity":"any"},"accuracy":{"description":"Permissible deviation, in per cent of the value or as a value.","type":"string","x-quantity":"any"},"resolution":{"description":"Smallest step that can be read.","type":"string","x-quantity":"any"},"length":{"description":"Length from square to hand, or of an extension.","type":"string","x-quantity":"length"},"torque-type":{"description":"Type and class as ISO 6789-1 writes it, for example II A.","type":"string"},"calibration-due":{"description":"Day on which its calibration ends.","type":"string","pattern":"^\\d{4}-\\d{2}-\\d{2}$","x-date":true},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true};
+const schema39 = {"description":"A tool.","type":"object","properties":{"name":{"description":"What the sheet calls the tool.","$ref":"common.schema.json#/$defs/prose"},"also":{"description":"Other names of it.","type":["string","array"],"items":{"type":"string"}},"kind":{"description":"What sort of tool it is.","type":"string","enum":["torque-wrench","torque-screwdriver","socket","bit","crow-foot","spanner","hexagon-key","screwdriver","extension","ratchet","t-handle","angle-gauge","ring-pliers","pliers","ring-compressor","puller","press","arbor","holding-fixture","soft-hammer","gauge","micrometer","calliper","bore-gauge","feeler","indicator","scale","balance-machine","oven","hot-plate","thermometer","pressure-source","pressure-gauge","vacuum-source","wash-tank","ultrasonic-bath","blast-cabinet","brush","scraper","marker","lamp","lifting-gear","other"]},"number":{"description":"Inventory number.","type":"string"},"size":{"description":"Width across flats it fits.","type":"string","x-quantity":"length"},"drive-size":{"description":"Size of a drive that has no width across flats, for example T30.","type":"string"},"square":{"description":"Square drive.","type":"string","x-quantity":"length"},"range":{"description":"Smallest to largest value that it measures or sets.","type":"string","x-quantity":"any"},"accuracy":{"description":"Permissible deviation, in per cent of the value or as a value.","type":"string","x-quantity":"any"},"resolution":{"description":"Smallest step that can be read.","type":"string","x-quantity":"any"},"length":{"description":"From the middle of the square to the middle of the grip, where a torque wrench is pulled; of an extension bar, its length.","type":"string","x-quantity":"length"},"offset":{"description":"From the middle of its square to the middle of the fastener, of a crow-foot or another head that stands out from the wrench.","type":"string","x-quantity":"length"},"set-at":{"description":"Angle at which it always stands to the wrench: 0° straight on; 90° square to it, where the setting needs no correction.","type":"string","x-quantity":"angle"},"direction":{"description":"Which way a torque tool measures: right (clockwise) only, or both.","type":"string","enum":["right","both"]},"torque-type":{"description":"Type and class as ISO 6789-1 writes it, for example II A.","type":"string"},"calibration-due":{"description":"Day on which its calibration ends.","type":"string","pattern":"^\\d{4}-\\d{2}-\\d{2}$","x-date":true},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true};
 const pattern19 = new RegExp("^\\d{4}-\\d{2}-\\d{2}$", "u");
 
 function validate116(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
@@ -4029,7 +4029,7 @@ vErrors.push(err4);
 }
 errors++;
 }
-if(!((((((((((((((((((((((((((((((((((((((((((data3 === "torque-wrench") || (data3 === "torque-screwdriver")) || (data3 === "socket")) || (data3 === "bit")) || (data3 === "spanner")) || (data3 === "hexagon-key")) || (data3 === "screwdriver")) || (data3 === "extension")) || (data3 === "ratchet")) || (data3 === "t-handle")) || (data3 === "angle-gauge")) || (data3 === "ring-pliers")) || (data3 === "pliers")) || (data3 === "ring-compressor")) || (data3 === "puller")) || (data3 === "press")) || (data3 === "arbor")) || (data3 === "holding-fixture")) || (data3 === "soft-hammer")) || (data3 === "gauge")) || (data3 === "micrometer")) || (data3 === "calliper")) || (data3 === "bore-gauge")) || (data3 === "feeler")) || (data3 === "indicator")) || (data3 === "scale")) || (data3 === "balance-machine")) || (data3 === "oven")) || (data3 === "hot-plate")) || (data3 === "thermometer")) || (data3 === "pressure-source")) || (data3 === "pressure-gauge")) || (data3 === "vacuum-source")) || (data3 === "wash-tank")) || (data3 === "ultrasonic-bath")) || (data3 === "blast-cabinet")) || (data3 === "brush")) || (data3 === "scraper")) || (data3 === "marker")) || (data3 === "lamp")) || (data3 === "lifting-gear")) || (data3 === "other"))){
+if(!(((((((((((((((((((((((((((((((((((((((((((data3 === "torque-wrench") || (data3 === "torque-screwdriver")) || (data3 === "socket")) || (data3 === "bit")) || (data3 === "crow-foot")) || (data3 === "spanner")) || (data3 === "hexagon-key")) || (data3 === "screwdriver")) || (data3 === "extension")) || (data3 === "ratchet")) || (data3 === "t-handle")) || (data3 === "angle-gauge")) || (data3 === "ring-pliers")) || (data3 === "pliers")) || (data3 === "ring-compressor")) || (data3 === "puller")) || (data3 === "press")) || (data3 === "arbor")) || (data3 === "holding-fixture")) || (data3 === "soft-hammer")) || (data3 === "gauge")) || (data3 === "micrometer")) || (data3 === "calliper")) || (data3 === "bore-gauge")) || (data3 === "feeler")) || (data3 === "indicator")) || (data3 === "scale")) || (data3 === "balance-machine")) || (data3 === "oven")) || (data3 === "hot-plate")) || (data3 === "thermometer")) || (data3 === "pressure-source")) || (data3 === "pressure-gauge")) || (data3 === "vacuum-source")) || (data3 === "wash-tank")) || (data3 === "ultrasonic-bath")) || (data3 === "blast-cabinet")) || (data3 === "brush")) || (data3 === "scraper")) || (data3 === "marker")) || (data3 === "lamp")) || (data3 === "lifting-gear")) || (data3 === "other"))){
 const err5 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/enum",keyword:"enum",params:{allowedValues: schema39.properties.kind.enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err5];
@@ -4136,9 +4136,9 @@ vErrors.push(err13);
 errors++;
 }
 }
-if(data["torque-type"] !== undefined){
-if(typeof data["torque-type"] !== "string"){
-const err14 = {instancePath:instancePath+"/torque-type",schemaPath:"#/properties/torque-type/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(data.offset !== undefined){
+if(typeof data.offset !== "string"){
+const err14 = {instancePath:instancePath+"/offset",schemaPath:"#/properties/offset/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err14];
 }
@@ -4148,11 +4148,9 @@ vErrors.push(err14);
 errors++;
 }
 }
-if(data["calibration-due"] !== undefined){
-let data13 = data["calibration-due"];
-if(typeof data13 === "string"){
-if(!pattern19.test(data13)){
-const err15 = {instancePath:instancePath+"/calibration-due",schemaPath:"#/properties/calibration-due/pattern",keyword:"pattern",params:{pattern: "^\\d{4}-\\d{2}-\\d{2}$"},message:"must match pattern \""+"^\\d{4}-\\d{2}-\\d{2}$"+"\""};
+if(data["set-at"] !== undefined){
+if(typeof data["set-at"] !== "string"){
+const err15 = {instancePath:instancePath+"/set-at",schemaPath:"#/properties/set-at/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err15];
 }
@@ -4162,13 +4160,62 @@ vErrors.push(err15);
 errors++;
 }
 }
-else {
-const err16 = {instancePath:instancePath+"/calibration-due",schemaPath:"#/properties/calibration-due/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(data.direction !== undefined){
+let data14 = data.direction;
+if(typeof data14 !== "string"){
+const err16 = {instancePath:instancePath+"/direction",schemaPath:"#/properties/direction/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err16];
 }
 else {
 vErrors.push(err16);
+}
+errors++;
+}
+if(!((data14 === "right") || (data14 === "both"))){
+const err17 = {instancePath:instancePath+"/direction",schemaPath:"#/properties/direction/enum",keyword:"enum",params:{allowedValues: schema39.properties.direction.enum},message:"must be equal to one of the allowed values"};
+if(vErrors === null){
+vErrors = [err17];
+}
+else {
+vErrors.push(err17);
+}
+errors++;
+}
+}
+if(data["torque-type"] !== undefined){
+if(typeof data["torque-type"] !== "string"){
+const err18 = {instancePath:instancePath+"/torque-type",schemaPath:"#/properties/torque-type/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(vErrors === null){
+vErrors = [err18];
+}
+else {
+vErrors.push(err18);
+}
+errors++;
+}
+}
+if(data["calibration-due"] !== undefined){
+let data16 = data["calibration-due"];
+if(typeof data16 === "string"){
+if(!pattern19.test(data16)){
+const err19 = {instancePath:instancePath+"/calibration-due",schemaPath:"#/properties/calibration-due/pattern",keyword:"pattern",params:{pattern: "^\\d{4}-\\d{2}-\\d{2}$"},message:"must match pattern \""+"^\\d{4}-\\d{2}-\\d{2}$"+"\""};
+if(vErrors === null){
+vErrors = [err19];
+}
+else {
+vErrors.push(err19);
+}
+errors++;
+}
+}
+else {
+const err20 = {instancePath:instancePath+"/calibration-due",schemaPath:"#/properties/calibration-due/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(vErrors === null){
+vErrors = [err20];
+}
+else {
+vErrors.push(err20);
 }
 errors++;
 }
@@ -4181,12 +4228,12 @@ errors = vErrors.length;
 }
 }
 else {
-const err17 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"};
+const err21 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
-vErrors = [err17];
+vErrors = [err21];
 }
 else {
-vErrors.push(err17);
+vErrors.push(err21);
 }
 errors++;
 }
