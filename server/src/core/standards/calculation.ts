@@ -4,7 +4,7 @@ export interface CalculationStep {
   readonly symbol: string;
   /** What the symbol stands for, in words. */
   readonly name: string;
-  /** The formula with symbols only, or `given` for what the calculation starts from. */
+  /** The formula with symbols only, `given` for what the calculation starts from, or the standard that a value is looked up in. */
   readonly formula: string;
   /** Unrounded: how many places are shown is the business of whoever shows it. */
   readonly value: number;
