@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { EXAMPLE_PATHS, EXAMPLE_STORES } from '../../../server/src/core/rules/exampleDocuments';
-import { inStep, withFamily, withFiles } from '../../../server/src/core/rules/examples';
+import { inHead, inStep, withFamily, withFiles } from '../../../server/src/core/rules/examples';
 import { reported } from '../../support/checkText';
 
 const OPEN = '- remove: [cover-screw, cover, cap-nut]';
@@ -65,4 +65,12 @@ test('the way of cleaning that spoils a part is named', async () => {
   expect(await reported(example, 'cleaning-forbidden')).toEqual([
     'wheel: The wheel must not be cleaned by "caustic", which the family lists under never-clean-with; clean it in another way',
   ]);
+});
+
+test('a trial fit that stays, and a part of another build, are no blanks', async () => {
+  const trial = inStep('- remove: [cover-screw, cover]\n- install: cover\n  trial: true\n- install: cover-screw');
+  expect((await reported(trial, 'left-in'))[0]).toContain('fitted on trial only');
+  const family = 'parts:\n  plain-cap: { name: plain cap, sits-on: core, unless: big-wheel }';
+  const grown = withFamily(inHead('adds: [big-wheel]', '- say: Look.'), family);
+  expect((await reported(grown, 'left-in'))[0]).toContain('does not belong to the finished unit');
 });

@@ -1,6 +1,6 @@
 import { defineRule } from '../defineRule';
 import { inStep, withFamily } from '../examples';
-import { cleaningAt } from '../support/cleaningAt';
+import { instructionAt } from '../support/instructionAt';
 import { nameOf, reportFailure } from '../support/walkFailure';
 
 export const cleaningForbidden = defineRule({
@@ -27,11 +27,10 @@ export const cleaningForbidden = defineRule({
   },
   check: {
     failure(failure, ctx) {
-      if (failure.cause === 'cleaning-forbidden')
-        reportFailure(ctx, failure, 'fails', [
-          nameOf(ctx.procedure, failure.about),
-          cleaningAt(ctx.procedure, failure.at) ?? '',
-        ]);
+      if (failure.cause !== 'cleaning-forbidden') return;
+      const cleaning = instructionAt(ctx.procedure, failure.at);
+      const way = cleaning?.verb === 'clean' ? cleaning.by?.value : undefined;
+      reportFailure(ctx, failure, 'fails', [nameOf(ctx.procedure, failure.about), way ?? '']);
     },
   },
 });

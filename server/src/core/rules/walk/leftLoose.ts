@@ -1,7 +1,8 @@
-import type { ProcedureView, StepView } from '../../analysis/procedureView';
+import type { ProcedureView } from '../../analysis/procedureView';
 import type { Failure } from '../../walk/failure';
 import { defineRule } from '../defineRule';
 import { inStep } from '../examples';
+import { instructionAt } from '../support/instructionAt';
 import { type ShortPass, shortPassOf } from '../support/shortPass';
 import { nameOf, reportFailure } from '../support/walkFailure';
 
@@ -26,7 +27,7 @@ export const leftLoose = defineRule({
     failure(failure, ctx) {
       if (failure.cause !== 'left-loose') return;
       const name = nameOf(ctx.procedure, failure.about);
-      const short = shortPass(failure, ctx.procedure, ctx.step);
+      const short = shortPass(failure, ctx.procedure);
       if (short === undefined) reportFailure(ctx, failure, 'fails', [name]);
       // Of a number that is right in another unit, the rule about torques tells.
       else if (!short.isSlip) reportFailure(ctx, failure, 'pass', [name, short.written, short.stated]);
@@ -35,15 +36,8 @@ export const leftLoose = defineRule({
 });
 
 /** The tightening that left it loose, where that is because its passes stop too early. */
-function shortPass(
-  { about, because, where }: Failure,
-  procedure: ProcedureView | undefined,
-  step: StepView | undefined,
-): ShortPass | undefined {
-  if (procedure === undefined || because?.what !== 'tightened') return undefined;
-  for (const { instruction } of step?.instructions ?? []) {
-    if (instruction.verb !== 'tighten' || instruction.tighten?.every((ref) => ref.range !== because.at)) continue;
-    return shortPassOf(procedure, instruction, about, where);
-  }
-  return undefined;
+function shortPass({ about, because, where }: Failure, procedure: ProcedureView | undefined): ShortPass | undefined {
+  const tightening = instructionAt(procedure, because?.at);
+  if (procedure === undefined || tightening?.verb !== 'tighten') return undefined;
+  return shortPassOf(procedure, tightening, about, where);
 }

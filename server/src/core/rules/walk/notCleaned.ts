@@ -1,6 +1,6 @@
 import { defineRule } from '../defineRule';
 import { inStep, withFamily } from '../examples';
-import { cleaningAt } from '../support/cleaningAt';
+import { instructionAt } from '../support/instructionAt';
 import { nameOf, reportFailure } from '../support/walkFailure';
 
 export const notCleaned = defineRule({
@@ -31,7 +31,8 @@ export const notCleaned = defineRule({
     failure(failure, ctx) {
       if (failure.cause !== 'not-cleaned') return;
       // Of the ways to clean, blasting alone leaves dirt behind.
-      const key = cleaningAt(ctx.procedure, failure.because?.at) === 'blast' ? 'blasted' : 'fails';
+      const before = instructionAt(ctx.procedure, failure.because?.at);
+      const key = before?.verb === 'clean' && before.by?.value === 'blast' ? 'blasted' : 'fails';
       reportFailure(ctx, failure, key, [nameOf(ctx.procedure, failure.about)]);
     },
   },
