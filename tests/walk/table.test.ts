@@ -18,7 +18,7 @@ type Row = readonly [
 
 function rows(title: string, list: readonly Row[]): void {
   describe(title, () => {
-    test.each(list)('%s', async (_, steps, failures, family, end) => {
+    test.each(list.map((row) => [row[0], row] as const))('%s', async (_, [, steps, failures, family, end]) => {
       const walked = await walkSteps(steps, family);
       expect(walked.failures).toEqual(failures);
       if (end !== undefined) expect(walked.end).toEqual(end);

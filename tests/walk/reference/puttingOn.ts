@@ -9,7 +9,7 @@ export interface Fitting {
 export function install(unit: Unit, id: string, { count, trial }: Fitting): void {
   const state = unit.of(id);
   const all = unit.facts.piecesOf(id);
-  if (state.pieces >= all) unit.fail('fitted-already', id);
+  if (state.pieces >= all && id !== unit.facts.base) unit.fail('fitted-already', id);
   needsCarrier(unit, id);
   needsFreeWay(unit, id);
   if (!trial) needsPreparation(unit, id);

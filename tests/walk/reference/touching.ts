@@ -15,7 +15,9 @@ export function touch(unit: Unit, id: string): void {
 }
 
 function touchResult(unit: Unit, result: string, causes: Parameters<Unit['facts']['meant']>[0], id: string): void {
-  if (unit.facts.meant(causes).includes(id)) unit.result(result).valid = false;
+  if (!unit.facts.meant(causes).includes(id)) return;
+  unit.result(result).valid = false;
+  unit.result(result).due = true;
 }
 
 /** The hand of a thread depends on what the bench has not found out yet. */

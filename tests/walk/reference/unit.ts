@@ -40,6 +40,8 @@ export interface Result {
   taken: boolean;
   done: boolean;
   valid: boolean;
+  /** Something that it comes behind was touched. */
+  due: boolean;
 }
 
 export interface Failed {
@@ -67,7 +69,8 @@ export class Unit {
     const comes = this.facts.comesWithUnit(id);
     const temporary = this.facts.part(id).temporary?.value === true;
     const inAssembly = starts !== 'parts' && (starts === 'assembled' || assemblyParts(this.facts, starts).includes(id));
-    const pieces = inAssembly && comes && !temporary ? this.facts.piecesOf(id) : 0;
+    const isThere = inAssembly || (starts === 'parts' && id === this.facts.base);
+    const pieces = isThere && comes && !temporary ? this.facts.piecesOf(id) : 0;
     return { ...NEW_PART, pieces, tight: pieces, fresh: pieces === 0 && (!comes || temporary), partners: new Set() };
   }
 
@@ -78,7 +81,7 @@ export class Unit {
   }
 
   result(id: string): Result {
-    const result = this.results.get(id) ?? { taken: false, done: false, valid: false };
+    const result = this.results.get(id) ?? { taken: false, done: false, valid: false, due: false };
     this.results.set(id, result);
     return result;
   }

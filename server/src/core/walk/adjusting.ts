@@ -1,3 +1,4 @@
+import type { BuildSet } from '../builds';
 import type { Act, Walker } from './walker';
 
 /** Sets an adjustment: it is open until what locks it is tightened again. */
@@ -15,9 +16,9 @@ export function locked(walker: Walker, fastener: string, act: Act): void {
 }
 
 /** Adjustments that nothing locks at the end. */
-export function reportOpen(walker: Walker): void {
+export function reportOpen(walker: Walker, alive: BuildSet): void {
   for (const id of walker.unit.ids) {
     if ((walker.unit.part(id)?.lockedBy ?? []).length === 0) continue;
-    walker.fail('adjustment-open', id, walker.state.where('open', id), { blame: ['adjusted'] });
+    walker.fail('adjustment-open', id, walker.state.where('open', id).and(alive), { blame: ['adjusted'] });
   }
 }

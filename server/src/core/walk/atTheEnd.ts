@@ -19,7 +19,7 @@ export function atTheEnd(walker: Walker, alive: BuildSet): void {
     if (ends === 'assembled') fateOpen(walker, id, alive);
     setMixed(walker, id, alive);
   }
-  reportOpen(walker);
+  reportOpen(walker, alive);
   if (ends !== 'assembled') return;
   reportUnbalanced(walker, alive);
   results(walker, alive);
@@ -85,7 +85,9 @@ function results(walker: Walker, alive: BuildSet): void {
     walker.fail('result-void', id.id, lost.and(unit.space.set(conditionOf(value))), { blame: ['measured'] });
   }
   for (const { id, value } of checks) {
-    const wanted = unit.space.set(conditionOf(value)).and(alive);
+    // A check that says behind what it comes is due only where that was touched.
+    const due = (value.after ?? []).length === 0 ? alive : alive.and(state.where('due', id.id));
+    const wanted = unit.space.set(conditionOf(value)).and(due);
     walker.fail('check-missing', id.id, wanted.minus(state.where('valid', id.id)), { blame: ['measured'] });
   }
 }

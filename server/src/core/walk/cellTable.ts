@@ -9,9 +9,10 @@ export type CellValue = Lane | BuildSet | Partners;
 
 /**
  * The kinds of what is known beside the lanes: outcomes found out; limits, readings, checks and balance groups that were
- * ever made, and those still worth something; adjustments that are not locked; partners of marks.
+ * ever made, and those still worth something; checks that are due, since something they come behind
+ * was touched; adjustments that are not locked; partners of marks.
  */
-export type CellKind = 'lane' | 'known' | 'done' | 'valid' | 'open' | 'partners';
+export type CellKind = 'lane' | 'known' | 'done' | 'valid' | 'due' | 'open' | 'partners';
 
 /** Numbers for the cells of a family, so that what an instruction reads can be kept as a few small numbers. */
 export class CellTable {

@@ -21,7 +21,8 @@ class Telling {
   readonly #told = new Map<string, BuildSet>();
   #byPart: ReadonlyMap<string, readonly number[]> | undefined;
   readonly #places = new Map<ItemRange, number>();
-  readonly #brokenLoops = new Set<number>();
+  /** Where the finding of each loop stands among the failures. */
+  readonly #brokenLoops = new Map<number, number>();
   /** Place of the last instruction that could not be resolved: nobody knows what it would have done. */
   #unresolved = -1;
 
@@ -75,12 +76,18 @@ class Telling {
     return number;
   }
 
-  /** The first thing that fails the second time round stands for the loop. */
+  /** The first thing that fails the second time round stands for the loop, wherever anything does. */
   #tellLoop(within: Failure, loop: number): void {
     const told = this.walked.plan.loops[loop];
-    if (told === undefined || this.#brokenLoops.has(loop)) return;
-    this.#brokenLoops.add(loop);
+    if (told === undefined) return;
     const { where, index, because } = within;
+    const known = this.#brokenLoops.get(loop);
+    const before = known === undefined ? undefined : this.#failures[known];
+    if (known !== undefined && before !== undefined) {
+      this.#failures[known] = { ...before, where: before.where.or(where) };
+      return;
+    }
+    this.#brokenLoops.set(loop, this.#failures.length);
     this.#failures.push({
       cause: 'loop-broken',
       about: told.target,

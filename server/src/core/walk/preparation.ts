@@ -50,6 +50,7 @@ function reportUndecided(walker: Walker, part: string, where: BuildSet): void {
     if (walker.fail('undecided', part, open, { blame: ['removed'] })) state.change(part, open, ['decided']);
   }
   if (facts?.sizes === undefined) return;
-  const unsized = where.and(fresh.or(scrapped)).minus(chosen);
+  const renewed = unit.isAlwaysRenewed(part) ? where : where.and(fresh.or(scrapped));
+  const unsized = renewed.minus(chosen);
   if (walker.fail('size-not-chosen', part, unsized)) state.change(part, unsized, ['chosen']);
 }

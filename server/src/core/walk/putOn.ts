@@ -14,7 +14,8 @@ export interface Fitting {
 export function install(walker: Walker, part: string, act: Act, fitting: Fitting): void {
   const { state, unit } = walker;
   const where = walker.meant(part, act);
-  const already = where.and(state.lane(part).fitted);
+  // Everything else sits on the base, so putting it on its stand is no second fitting.
+  const already = part === unit.base ? unit.space.nothing : where.and(state.lane(part).fitted);
   walker.fail('fitted-already', part, already, { blame: ['fitted'] });
   const off = where.minus(already);
   reportCarrier(walker, part, off);

@@ -1,3 +1,4 @@
+import type { BuildSet } from '../builds';
 import type {
   BalanceInstruction,
   CalculateInstruction,
@@ -26,16 +27,16 @@ export function measure(walker: Walker, instruction: MeasureInstruction, act: Ac
 }
 
 export function calculate(walker: Walker, instruction: CalculateInstruction, act: Act): void {
-  reportUnmeasured(walker, instruction.calculate?.id, instruction.from, act);
+  reportUnmeasured(walker, instruction.calculate?.id, instruction.from, act.where);
   if (instruction.calculate !== undefined) made(walker, instruction.calculate.id, act);
 }
 
 /** The size of a part is chosen: a piece of that size lies ready. */
 export function choose(walker: Walker, instruction: ChooseInstruction, act: Act): void {
   const part = instruction.choose?.id;
-  reportUnmeasured(walker, part, instruction.size, act);
   if (part === undefined || walker.unit.part(part) === undefined) return;
   const where = walker.meant(part, act);
+  reportUnmeasured(walker, part, instruction.size, where);
   const inPlace = walker.state.lane(part).partly;
   walker.state.change(part, where, ['chosen', 'decided']);
   walker.state.change(part, where.minus(inPlace), ['fresh']);
@@ -53,11 +54,11 @@ function reportUnmeasured(
   walker: Walker,
   about: string | undefined,
   terms: readonly SignedTerm[] | undefined,
-  act: Act,
+  where: BuildSet,
 ): void {
   for (const { term } of terms ?? []) {
     if (!('id' in term) || !isMeasured(walker, term.id)) continue;
-    const missing = act.where.minus(walker.state.where('done', term.id));
+    const missing = where.minus(walker.state.where('done', term.id));
     if (walker.fail('not-measured', about ?? term.id, missing, { other: term.id }))
       walker.state.note('done', term.id, missing);
   }

@@ -7,7 +7,8 @@ export function startOf({ unit, state }: Walker): void {
   const members = assemblyOf(unit, starts);
   for (const id of unit.ids) {
     const here = unit.presence(id, 'received');
-    const off = starts === 'parts' || unit.isTemporary(id) || (members !== undefined && !members.has(id));
+    const off =
+      (starts === 'parts' && id !== unit.base) || unit.isTemporary(id) || (members !== undefined && !members.has(id));
     if (!off) {
       const all = withMore(new Map(), here, undefined, unit.pieces(id));
       state.count(id, { pieces: all, tight: all });

@@ -2,7 +2,7 @@ import type { BuildSet } from '../builds';
 import type { LaneKey } from './lane';
 import { reportUnmarked } from './positions';
 import { reportNotFitted, reportReach } from './reach';
-import { NO_PIECES, withFewer } from './tally';
+import { withFewer } from './tally';
 import { reportUnknownHand } from './threadHand';
 import type { Act, Walker } from './walker';
 
@@ -13,10 +13,9 @@ export function loosen(walker: Walker, part: string, act: Act): void {
   const there = reportNotFitted(walker, part, where);
   reportReach(walker, part, there);
   reportUnknownHand(walker, part, where);
-  const { torqued, threadlocked } = state.lane(part);
+  const { torqued } = state.lane(part);
   if (unit.isAlwaysRenewed(part)) state.change(part, there.and(torqued), ['spent']);
-  state.change(part, there.and(threadlocked), ['unbonded']);
-  state.change(part, there, ['released'], ['snug', 'threadlocked', 'curing']);
+  state.change(part, there, ['released', 'unbonded'], ['snug', 'threadlocked', 'curing']);
   state.count(part, { tight: withFewer(state.lane(part).tight, there, undefined, unit.pieces(part)) });
   walker.touched(part, where);
   walker.happened('loosened', part, where);
@@ -105,7 +104,10 @@ function reportCovers(walker: Walker, part: string, where: BuildSet): void {
 
 /** Once it is told that something is still in place, it counts as off, so that the rest is looked at as it was meant. */
 function asIfOff({ state, unit }: Walker, part: string, where: BuildSet): void {
-  const { pieces } = state.lane(part);
-  state.count(part, { pieces: withFewer(pieces, where, undefined, unit.pieces(part)), tight: NO_PIECES });
+  const { pieces, tight } = state.lane(part);
+  state.count(part, {
+    pieces: withFewer(pieces, where, undefined, unit.pieces(part)),
+    tight: withFewer(tight, where, undefined, unit.pieces(part)),
+  });
   state.change(part, where, ['clean', 'inspected'], ['released', 'spent', 'trial']);
 }

@@ -3,7 +3,7 @@ import type { TightenInstruction } from '../model/generated/types';
 import { locked } from './adjusting';
 import { notFinal } from './finalTorque';
 import { reportNotFitted, reportReach } from './reach';
-import { withMore } from './tally';
+import { type Pieces, type Tally, withMore } from './tally';
 import { reportUnknownHand } from './threadHand';
 import type { Act, Walker } from './walker';
 
@@ -23,8 +23,8 @@ export function tighten(walker: Walker, part: string, instruction: TightenInstru
   const final = where.minus(pass).minus(contradicts);
   state.change(part, where, [], ['released', 'spent', 'snug']);
   state.change(part, contradicts, ['snug']);
-  const { tight, threadlocked } = state.lane(part);
-  state.count(part, { tight: withMore(tight, final, instruction.count?.value, unit.pieces(part)) });
+  const { tight, threadlocked, pieces } = state.lane(part);
+  state.count(part, { tight: withMore(tight, final, instruction.count?.value, inPlace(pieces)) });
   state.change(part, where.and(threadlocked), ['curing']);
   locked(walker, part, act);
   walker.touched(part, where);
@@ -33,14 +33,20 @@ export function tighten(walker: Walker, part: string, instruction: TightenInstru
 
 /** Seats a ring; it holds from then on. */
 export function seat(walker: Walker, part: string, act: Act): void {
-  const { state, unit } = walker;
+  const { state } = walker;
   const where = walker.meant(part, act);
   const there = asIfThere(walker, part, where);
   reportNothingHeld(walker, part, there);
   state.change(part, where, [], ['released']);
-  state.count(part, { tight: withMore(state.lane(part).tight, where, undefined, unit.pieces(part)) });
+  const { tight, pieces } = state.lane(part);
+  state.count(part, { tight: withMore(tight, where, undefined, inPlace(pieces)) });
   walker.touched(part, where);
   walker.happened('seated', part, where);
+}
+
+/** No more pieces get tight than are in place. */
+function inPlace(pieces: Tally): Pieces {
+  return [...pieces].map(([number, where]) => ({ number, where }));
 }
 
 /** Tells that the fastener is not there. Then it counts as there, so that it is told once. Gives back where it is. */

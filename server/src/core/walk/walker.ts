@@ -76,7 +76,10 @@ export class Walker {
   touched(part: string, where: BuildSet): void {
     if (where.isEmpty) return;
     const { relations } = this.unit;
-    for (const id of relations.resultsOn(part)) this.state.forget('valid', id, where);
+    for (const id of relations.resultsOn(part)) {
+      this.state.forget('valid', id, where);
+      this.state.note('due', id, where);
+    }
     for (const group of relations.groupsOf(part)) this.#unbalance(group, [part], where);
     const held = relations.heldBy(part);
     for (const group of new Set(held.flatMap((one) => relations.groupsOf(one)))) {
