@@ -7,12 +7,12 @@ export const leftOff = defineRule({
   group: 'walk',
   since: '0.1.0',
   severity: 'error',
-  fix: 'none',
+  fix: 'suggestion',
   doc: {
     what: 'A part of the finished unit is not in place when the work is over.',
     why: 'It stays on the bench, and the unit leaks, rubs or falls apart.',
-    wrong: inStep('- remove: [cover-screw, cover]'),
-    right: inStep('- remove: [cover-screw, cover]\n- install: [cover, cover-screw]'),
+    wrong: inStep('- remove: [cover-screw, cover, cover-seal]\n- install: [cover, cover-screw]'),
+    right: inStep('- remove: [cover-screw, cover, cover-seal]\n- install: [cover-seal, cover, cover-screw]'),
   },
   messages: {
     fails: (part: string) =>

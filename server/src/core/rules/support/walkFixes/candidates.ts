@@ -2,6 +2,7 @@ import type { Cause } from '../../../walk/failure';
 import type { Candidate } from './candidate';
 import { coolFixes, cureFixes, lockFixes, looseFixes, sealFixes, spunLooseFixes, usedAgainFixes } from './closing';
 import { decidingFixes, identifyFixes } from './knowing';
+import { leftOffFixes } from './leftOff';
 import { alignFixes, markFixes } from './marks';
 import { inTheWayFixes, notFittedFixes, nothingHeldFixes } from './ordering';
 import { cleanFixes, inspectFixes, lubricateFixes, threadlockFixes } from './preparing';
@@ -36,6 +37,7 @@ const BY_CAUSE: Readonly<Partial<Record<Cause, (scene: Scene) => readonly Candid
   'used-again': usedAgainFixes,
   'seal-used-again': sealFixes,
   'hot-while-tightened': coolFixes,
+  'left-off': leftOffFixes,
   'left-loose': looseFixes,
   'adjustment-open': lockFixes,
   'spun-loose': spunLooseFixes,

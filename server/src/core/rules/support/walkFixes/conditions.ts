@@ -20,6 +20,17 @@ function unlike(conditions: readonly EntryLines[]): EntryLines[] {
   return [...new Map(conditions.map((lines) => [lines.join('\n'), lines])).values()];
 }
 
+function conditionAmong(
+  sets: readonly { readonly name: string; readonly set: BuildSet }[],
+  within: BuildSet,
+  wanted: BuildSet,
+): EntryLines | undefined {
+  const when = sets.find(({ set }) => within.and(set).equals(wanted));
+  if (when !== undefined) return [`when: ${when.name}`];
+  const unless = sets.find(({ set }) => within.minus(set).equals(wanted));
+  return unless === undefined ? undefined : [`unless: ${unless.name}`];
+}
+
 /** The condition lines of an instruction as they are written; undefined where one takes several lines. */
 function ownConditions({ node }: Instruction): EntryLines | undefined {
   if (node.kind !== 'map') return [];
@@ -46,11 +57,7 @@ function exactCondition(
   const pairs = sets.flatMap((one, i) =>
     sets.slice(i + 1).map((two) => ({ name: `[${one.name}, ${two.name}]`, set: one.set.or(two.set) })),
   );
-  for (const { name, set } of [...sets, ...pairs]) {
-    if (within.and(set).equals(wanted)) return [`when: ${name}`];
-    if (within.minus(set).equals(wanted)) return [`unless: ${name}`];
-  }
-  return undefined;
+  return conditionAmong(sets, within, wanted) ?? conditionAmong(pairs, within, wanted);
 
   function namesOf(aspect: Aspect): string[] {
     if (aspect.kind === 'variant') return (family?.value.variants ?? []).map(({ id }) => id.id);

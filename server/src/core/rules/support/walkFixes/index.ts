@@ -37,7 +37,7 @@ function verified(procedure: ProcedureView, failure: Failure, candidates: readon
     const candidate = waiting.shift();
     if (candidate === undefined) break;
     // Of the ways to do the same, the first that works is offered.
-    const change = JSON.stringify(candidate.edits);
+    const change = candidate.edits.map(({ span, text }) => `${span.start} ${span.end} ${text}`).join('\n');
     if (candidate.atLast === true && found.length > 0) break;
     if (tried.has(change) || found.some(({ title }) => title === candidate.title)) continue;
     tried.add(change);

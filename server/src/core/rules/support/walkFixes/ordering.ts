@@ -1,14 +1,18 @@
+import type { EntryLines } from './block';
 import type { Candidate } from './candidate';
 import { insert, moveInstruction, moveStep } from './edits';
 import { fitting } from './fitting';
 import { partFirst, takeOutPart } from './partLists';
 import type { Place, Scene } from './scene';
+import { takeOffFirst } from './takingOff';
 import { fits, isAlone, names } from './touching';
 
 /** What was fitted too early goes on later, or the part goes on sooner. */
 export function inTheWayFixes(scene: Scene): Candidate[] {
   const { showing, cause, about, other } = scene;
   if (showing !== undefined && names(showing, other)) return partFirst(scene, showing, about, other);
+  const trial = cause?.view.instruction.verb === 'install' && cause.view.instruction.trial?.value === true;
+  if (trial) return takeOffFirst(scene, about, other);
   return [
     ...swap(scene, cause, showing, `Move the fitting of ${scene.the(other)} behind ${scene.the(about)}`, 'behind'),
     ...swap(scene, showing, cause, `Move the fitting of ${scene.the(about)} before ${scene.the(other)}`, 'before'),
@@ -59,11 +63,12 @@ function afterFitting(scene: Scene, fitted: Place | undefined): Candidate[] {
   ];
 }
 
+/** What was made ready before needs no more than to be fitted. */
 function fitFirst(scene: Scene, part: string, beside: Place | undefined): Candidate[] {
-  const entries = fitting(scene, part, false);
-  return entries === undefined
-    ? []
-    : insert(scene, `Fit ${scene.the(part)} before this`, 'before', beside, entries, 'failing');
+  const title = `Fit ${scene.the(part)} before this`;
+  const whole = fitting(scene, part, false);
+  const ways: EntryLines[][] = [[[`install: ${part}`]], ...(whole === undefined ? [] : [whole])];
+  return ways.flatMap((entries) => insert(scene, title, 'before', beside, entries, 'failing'));
 }
 
 /** An instruction that names one part moves alone; with a step that is about nothing else, or whose order alone is wrong, the step does. */

@@ -24,7 +24,7 @@ export function partFirst(scene: Scene, place: Place | undefined, first: string,
   return [{ title: `${verb} ${scene.the(first)} before ${scene.the(other)}`, edits }];
 }
 
-/** Takes the part out of the instruction that shows the failure, or the instruction where it names nothing else. */
+/** Leaves the part out of the instruction that shows the failure, or the instruction where it names nothing else. */
 export function takeOutPart(scene: Scene): Candidate[] {
   const { showing, about, procedure } = scene;
   if (showing === undefined) return [];
@@ -33,13 +33,15 @@ export function takeOutPart(scene: Scene): Candidate[] {
   const refs = objectRefs(instruction);
   if (refs.length < 2) {
     const block = blockOf(document, instruction.node);
-    return block === undefined ? [] : [{ title: `Take "${instruction.verb}: ${about}" out`, edits: [removal(block)] }];
+    return block === undefined ? [] : [{ title: `Leave "${instruction.verb}: ${about}" out`, edits: [removal(block)] }];
   }
   const list = listIn(showing);
   const entry = refs.find(({ id }) => id === about)?.node;
   const edit = list === undefined || entry === undefined ? undefined : removeEntry(document, list, entry);
   if (edit === undefined || !('span' in edit)) return [];
-  return [{ title: `Take ${scene.the(about)} out of "${instruction.verb}"`, edits: [edit] }];
+  return [
+    { title: `Leave ${scene.the(about)} out of "${instruction.verb}"`, edits: [{ span: edit.span, text: edit.text }] },
+  ];
 }
 
 function listIn({ view: { instruction } }: Place): ListNode | undefined {

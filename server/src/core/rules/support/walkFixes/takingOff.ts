@@ -34,7 +34,14 @@ export function fittedAlreadyFixes(scene: Scene): Candidate[] {
   const holders = [about, ...relations.fasteners(about), ...relations.behind(about), ...relations.carriers(about)];
   const freed = scene.last((one) => holders.some((id) => does(one, ['remove', 'loosen'], id)), showing?.index);
   const where = failure.where;
-  const taking: TakingOff = { parts: [about], for: undefined, beside: wideFrom(scene, freed), side: 'behind', where };
+  const taking: TakingOff = {
+    parts: [about],
+    for: undefined,
+    beside: wideFrom(scene, freed),
+    side: 'behind',
+    where,
+    place: '',
+  };
   const ready = treatedFirst(scene, about);
   const taken = family.part(about)?.renew?.value === 'always' ? [] : takeOutPart(scene);
   return [
@@ -75,15 +82,24 @@ interface TakingOff {
   readonly beside: Place | undefined;
   readonly side: 'before' | 'behind';
   readonly where: BuildSet;
+  /** What the title says of the place. */
+  readonly place: string;
 }
 
 /** Before the instruction that shows the failure; what fails later for the same reason on other builds is mended with it. */
-function takeOffFirst(scene: Scene, blocked: string | undefined, part: string): Candidate[] {
+export function takeOffFirst(scene: Scene, blocked: string | undefined, part: string): Candidate[] {
   const { cause, other, where } = scene.failure;
   const alike = scene.failures.filter((one) => blocked !== undefined && one.cause === cause && one.other === other);
   const first = scene.placeOf(alike[0]?.at);
   const all = scene.procedure.space.union(alike.map((one) => one.where));
-  const here: TakingOff = { parts: [part], for: blocked, beside: scene.showing, side: 'before', where };
+  const here: TakingOff = {
+    parts: [part],
+    for: blocked,
+    beside: scene.showing,
+    side: 'before',
+    where,
+    place: ' before this',
+  };
   return [
     ...(alike.length < 2 ? [] : takenOff(scene, { ...here, beside: first, where: all })),
     ...takenOff(scene, here),
@@ -92,11 +108,10 @@ function takeOffFirst(scene: Scene, blocked: string | undefined, part: string): 
 
 /** Takes parts off; where the first is held or covered itself, what holds or covers it comes off before. */
 function takenOff(scene: Scene, taking: TakingOff): Candidate[] {
-  const { parts, beside, side, where } = taking;
+  const { parts, beside, side, where, place } = taking;
   const entries = parts.map((part, i): EntryLines => [`${verbFor(scene, part, parts[i + 1] ?? taking.for)}: ${part}`]);
   const [first = ''] = parts;
   const verb = entries.length === 1 && entries[0]?.[0]?.startsWith('loosen') === true ? 'Loosen' : 'Take off';
-  const place = side === 'before' ? ' before this' : '';
   const title = `${verb} ${parts.map((part) => scene.the(part)).join(', then ')}${place}`;
   return insert(scene, title, side, beside, entries, 'failing', where).map((one) => ({
     ...one,
