@@ -175,6 +175,10 @@ export interface Part {
     readonly bore?: Ref;
     /** The shaft's dimension. */
     readonly shaft?: Ref;
+    /** The fit as ISO 286-1 writes it, with the nominal size, for example 25 H7/p6. */
+    readonly class?: Text;
+    /** Interference on the diameter, as the drawing states it: how much larger the shaft is than the bore. */
+    readonly interference?: QuantityValue;
     /** Clearance wanted while it is slid on hot. */
     readonly clearance?: QuantityValue;
   };
@@ -234,6 +238,8 @@ export interface BalanceGroup {
   readonly planes?: Count;
   /** Permissible residual unbalance, as the maker states it. */
   readonly permissible?: QuantityValue;
+  /** Whether the permissible unbalance, and what a procedure accepts, is meant for the whole rotor (the default) or for each correction plane. */
+  readonly permissibleFor?: Choice<'rotor' | 'plane'>;
   /** A remark for the writer and the reviewer; it is not printed as an instruction. */
   readonly note?: Prose;
 }
