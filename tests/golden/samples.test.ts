@@ -65,16 +65,6 @@ test('each rule of the walk has a lesson that shows it and nothing beside it', a
   expect(rules.filter((rule) => !alone.has(rule))).toEqual([]);
 });
 
-/** Lessons about the numbers of tools, which no rule looks at yet. */
-const WAITING = ['wrong-tools-for-the-torque'];
-
-test.each(WAITING)(
-  'the lesson %s is not found yet; take it off this list with the rule that finds it',
-  async (lesson) => {
-    expect((await check(`faulty/${lesson}.procedure.yaml`)).found).toEqual([]);
-  },
-);
-
 test('the samples folder holds nothing that its readme does not speak of', () => {
   const readme = readFileSync(join(ROOT, 'README.md'), 'utf8');
   const unnamed = readdirSync(join(ROOT, 'procedures')).filter((name) => !readme.includes(name));

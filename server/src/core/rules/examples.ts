@@ -100,6 +100,11 @@ export function withFamily(example: Example, changes: string): Example {
   return withFiles(example, { [EXAMPLE_PATHS.family]: withEntries(EXAMPLE_FAMILY, changes) });
 }
 
+/** The example with its stores changed: entries are added below the keys that are given. */
+export function withStores(example: Example, changes: string): Example {
+  return withFiles(example, { [EXAMPLE_PATHS.stores]: withEntries(EXAMPLE_STORES, changes) });
+}
+
 /** The example with the lines of its kit changed. */
 export function withKit(example: Example, lines: string): Example {
   return withFiles(example, { [EXAMPLE_PATHS.kit]: inKit(lines).files[EXAMPLE_PATHS.kit] ?? '' });

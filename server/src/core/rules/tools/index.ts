@@ -1,14 +1,21 @@
 import type { Rule } from '../defineRule';
+import { angleToolMissing } from './angleToolMissing';
+import { calibrationOverdue } from './calibrationOverdue';
 import { consumableNamedInProse } from './consumableNamedInProse';
 import { consumableNotListed } from './consumableNotListed';
 import { consumableUnknown } from './consumableUnknown';
 import { consumableUnused } from './consumableUnused';
 import { counterHoldMissing } from './counterHoldMissing';
+import { gaugeTooCoarse } from './gaugeTooCoarse';
+import { socketMissing } from './socketMissing';
 import { toolNamedInProse } from './toolNamedInProse';
 import { toolNotListed } from './toolNotListed';
 import { toolUnknown } from './toolUnknown';
 import { toolUnused } from './toolUnused';
+import { toolWrongSize } from './toolWrongSize';
 import { torqueToolMissing } from './torqueToolMissing';
+import { torqueToolOutOfRange } from './torqueToolOutOfRange';
+import { torqueToolTooCoarse } from './torqueToolTooCoarse';
 
 export const TOOL_RULES: readonly Rule[] = [
   toolNotListed,
@@ -16,6 +23,13 @@ export const TOOL_RULES: readonly Rule[] = [
   toolUnused,
   toolNamedInProse,
   torqueToolMissing,
+  toolWrongSize,
+  socketMissing,
+  torqueToolOutOfRange,
+  torqueToolTooCoarse,
+  angleToolMissing,
+  gaugeTooCoarse,
+  calibrationOverdue,
   consumableNotListed,
   consumableUnknown,
   consumableUnused,
