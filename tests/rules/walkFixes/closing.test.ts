@@ -34,15 +34,21 @@ describe('what is used up is renewed', () => {
 describe('what is left loose is tightened', () => {
   test('behind the instruction that loosened it, with the one wrench that reaches its torque', async () => {
     expect(
-      await mended(inStep('- loosen: cover-screw\n- say: Turn the cover.'), 'left-loose', 'Tighten the cover screw'),
-    ).toBe('- loosen: cover-screw\n- tighten: cover-screw\n  with: torque-wrench-10\n- say: Turn the cover.');
+      await mended(
+        inStep('- loosen: cover-screw\n  with: socket-10\n- say: Turn the cover.'),
+        'left-loose',
+        'Tighten the cover screw',
+      ),
+    ).toBe(
+      '- loosen: cover-screw\n  with: socket-10\n- tighten: cover-screw\n  with: [torque-wrench-10, socket-10]\n- say: Turn the cover.',
+    );
   });
 
   test('behind what it locks', async () => {
     const rod =
       'parts:\n  rod: { name: rod, sits-on: core, locked-by: [lock-nut] }\n  lock-nut: { name: lock nut, kind: nut, sits-on: core, thread: M6×1, hand: right, torque: 4 ± 0.4 N·m }';
-    const steps = '- loosen: lock-nut\n- adjust: rod\n  until: it just touches';
-    const done = `${steps}\n- tighten: lock-nut\n  with: torque-wrench-10`;
+    const steps = '- loosen: lock-nut\n  with: socket-10\n- adjust: rod\n  until: it just touches';
+    const done = `${steps}\n- tighten: lock-nut\n  with: [torque-wrench-10, socket-10]`;
     expect(await mended(withFamily(inStep(steps), rod), 'left-loose')).toBe(done);
     expect(await mended(withFamily(inStep(steps), rod), 'adjustment-not-locked')).toBe(done);
   });
@@ -51,9 +57,9 @@ describe('what is left loose is tightened', () => {
     const held =
       'parts:\n  cap-nut: { name: cap nut, kind: nut, sits-on: core, thread: M5×0.8, hand: right, torque: 4.6 ± 0.3 N·m, behind: [cover], hold: shaft hexagon }';
     const steps =
-      '- remove: [cover-screw, cover]\n- loosen: cap-nut\n  hold: { at: shaft hexagon, with: socket-10 }\n- say: Look.';
+      '- remove: [cover-screw, cover]\n- loosen: cap-nut\n  with: socket-8\n  hold: { at: shaft hexagon, with: socket-10 }\n- say: Look.';
     expect(await mended(withFamily(inStep(steps), held), 'left-loose', 'Tighten the cap nut')).toContain(
-      '- tighten: cap-nut\n  with: torque-wrench-10\n  hold: { at: shaft hexagon, with: socket-10 }',
+      '- tighten: cap-nut\n  with: [torque-wrench-10, socket-8]\n  hold: { at: shaft hexagon, with: socket-10 }',
     );
     const unheld = steps.replace('\n  hold: { at: shaft hexagon, with: socket-10 }', '');
     expect(await offered(withFamily(inStep(unheld), held), 'left-loose')).toEqual([]);
@@ -62,7 +68,9 @@ describe('what is left loose is tightened', () => {
   test('not where no wrench that is listed reaches its torque', async () => {
     const strong =
       'parts:\n  cover-screw: { name: cover screw, kind: screw, quantity: 2, sits-on: core, thread: M6×1, hand: right, torque: 90 ± 1 N·m }';
-    expect(await offered(withFamily(inStep('- loosen: cover-screw'), strong), 'left-loose')).toEqual([]);
+    expect(await offered(withFamily(inStep('- loosen: cover-screw\n  with: socket-10'), strong), 'left-loose')).toEqual(
+      [],
+    );
   });
 
   test('a ring is seated', async () => {
@@ -85,8 +93,8 @@ describe('what is left loose is tightened', () => {
 const ROTOR =
   'balance-groups:\n  rotor: { name: rotor, members: [wheel, core], grade: G 6.3 }\nparts:\n  wheel: { name: wheel, sits-on: core, fastened-by: [cap-nut], behind: [cover] }';
 const FIT =
-  '- remove: [cover-screw, cover, cap-nut, wheel]\n- install: wheel\n- apply: threadlocker\n  to: cap-nut\n  amount: 1 drop\n- install: cap-nut';
-const TIGHTEN = '- tighten: cap-nut\n  with: torque-wrench-10';
+  '- remove: [cover-screw, cover]\n- remove: cap-nut\n  with: socket-8\n- remove: wheel\n- install: wheel\n- apply: threadlocker\n  to: cap-nut\n  amount: 1 drop\n- install: cap-nut';
+const TIGHTEN = '- tighten: cap-nut\n  with: [torque-wrench-10, socket-8]';
 
 test('threadlocker cures before the group is spun', async () => {
   expect(await mended(withFamily(inStep(`${FIT}\n${TIGHTEN}\n- balance: rotor`), ROTOR), 'spun-too-soon')).toBe(

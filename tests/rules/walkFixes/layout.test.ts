@@ -39,15 +39,17 @@ test('remarks stay with the instruction that they are about', async () => {
   expect(await mended(inStep(steps), 'seal-not-renewed')).toBe(
     '- remove: [cover-screw, cover] # by hand\n\n- remove: cover-seal\n- install: cover-seal\n# Close the unit.\n# Slowly.\n- install: cover # the right way round\n  # mind the pin\n- say: Look.',
   );
-  expect(await mended(inStep('- loosen: cover-screw\n  # half a turn\n- say: Look.'), 'left-loose')).toBe(
-    '- loosen: cover-screw\n  # half a turn\n- tighten: cover-screw\n  with: torque-wrench-10\n- say: Look.',
+  expect(
+    await mended(inStep('- loosen: cover-screw\n  with: socket-10\n  # half a turn\n- say: Look.'), 'left-loose'),
+  ).toBe(
+    '- loosen: cover-screw\n  with: socket-10\n  # half a turn\n- tighten: cover-screw\n  with: [torque-wrench-10, socket-10]\n- say: Look.',
   );
 });
 
 test('a last line without an end gets one', async () => {
-  const changed = await fixed(written('\n          - loosen: cover-screw'), 'left-loose');
+  const changed = await fixed(written('\n          - loosen: cover-screw\n            with: socket-10'), 'left-loose');
   expect(changed.files[procedure]).toMatch(
-    /- loosen: cover-screw\n {10}- tighten: cover-screw\n {12}with: torque-wrench-10$/,
+    /with: socket-10\n {10}- tighten: cover-screw\n {12}with: \[torque-wrench-10, socket-10\]$/,
   );
 });
 

@@ -53,7 +53,7 @@ describe('a check that is missing', () => {
 
 test('a group with a new member is balanced, after its threadlocker has cured', async () => {
   const rotor =
-    'parts:\n  wheel: { name: wheel, sits-on: core, fastened-by: [cap-nut], behind: [cover], renew: always }\nbalance-groups:\n  rotor: { name: rotor, members: [wheel, core] }';
+    'parts:\n  wheel: { name: wheel, sits-on: core, fastened-by: [cap-nut], behind: [cover], renew: always }\nbalance-groups:\n  rotor: { name: rotor, members: [wheel, core], permissible: 0.2 g·mm }';
   const steps =
     '- remove: [cover-screw, cover, cap-nut]\n- remove: wheel\n- install: wheel\n- apply: threadlocker\n  to: cap-nut\n  amount: 1 drop\n- install: cap-nut\n- tighten: cap-nut\n  with: torque-wrench-10';
   expect(await mended(withFamily(inStep(steps), rotor), 'balance-missing', 'Balance the rotor')).toBe(

@@ -60,7 +60,9 @@ class DocumentCheck {
     const procedure = document.kind === 'procedure' ? ProcedureView.of(snapshot, document) : undefined;
     const kit = document.kind === 'kit' ? kitViewOf(snapshot, document) : undefined;
     const family = procedure?.family ?? kit?.family ?? FamilyView.of(document);
-    this.#around = { snapshot, document, settings, today: options.today, ruleIds: RULE_IDS, procedure, family, kit };
+    const findingsIn: Surroundings['findingsIn'] = (other, changed) => checkDocument(other, changed, options).findings;
+    const { today } = options;
+    this.#around = { snapshot, document, settings, today, ruleIds: RULE_IDS, procedure, family, kit, findingsIn };
     this.#listeners = listenersOf(this.#rules).all;
     this.#reporting = { rule: NO_RULE, emit: (draft) => this.#emit(draft) };
     this.#context = new RuleContext(this.#around, this.#reporting, undefined, undefined);

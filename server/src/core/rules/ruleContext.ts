@@ -25,6 +25,8 @@ export interface Surroundings {
   /** The family that the document is, or is for. */
   readonly family: FamilyView | undefined;
   readonly kit: KitView | undefined;
+  /** What the same check finds in another reading of the document, so that a fix can be proved before it is offered. */
+  findingsIn(snapshot: Snapshot, document: SyntaxDocument): readonly Finding[];
 }
 
 /** A change that a fix makes: a range of this document, or a span of another one. */

@@ -44,7 +44,7 @@ export function reportFailure<M extends Messages, Key extends keyof M & string>(
     related: shows
       ? [{ range: because.at, message: `The ${nameOf(procedure, because.part)} ${DONE[because.what]}` }]
       : [],
-    fixes: () => walkFixes(procedure, failure),
+    fixes: () => walkFixes(procedure, failure, ctx.around.findingsIn),
   });
 }
 

@@ -12,11 +12,13 @@ export const adjustmentNotLocked = defineRule({
     what: 'An adjustment is set and what locks it is not tightened afterwards.',
     why: 'It turns by itself in service, and the setting is lost.',
     wrong: withFamily(
-      inStep('- loosen: lock-nut\n- adjust: rod\n  until: it just touches'),
+      inStep('- loosen: lock-nut\n  with: socket-10\n- adjust: rod\n  until: it just touches'),
       'parts:\n  rod: { name: rod, sits-on: core, locked-by: [lock-nut] }\n  lock-nut: { name: lock nut, kind: nut, sits-on: core, thread: M6×1, hand: right, torque: 4 ± 0.4 N·m }',
     ),
     right: withFamily(
-      inStep('- loosen: lock-nut\n- adjust: rod\n  until: it just touches\n- tighten: lock-nut\n  torque: 4 ± 0.4 N·m'),
+      inStep(
+        '- loosen: lock-nut\n  with: socket-10\n- adjust: rod\n  until: it just touches\n- tighten: lock-nut\n  torque: 4 ± 0.4 N·m\n  with: [torque-wrench-10, socket-10]',
+      ),
       'parts:\n  rod: { name: rod, sits-on: core, locked-by: [lock-nut] }\n  lock-nut: { name: lock nut, kind: nut, sits-on: core, thread: M6×1, hand: right, torque: 4 ± 0.4 N·m }',
     ),
   },

@@ -15,13 +15,13 @@ export const balanceMissing = defineRule({
       inStep(
         '- remove: [cover-screw, cover, cap-nut]\n- remove: wheel\n- install: [wheel, cap-nut]\n- tighten: cap-nut',
       ),
-      'parts:\n  wheel: { name: wheel, sits-on: core, fastened-by: [cap-nut], behind: [cover], renew: always }\nbalance-groups:\n  rotor: { name: rotor, members: [wheel] }',
+      'parts:\n  wheel: { name: wheel, sits-on: core, fastened-by: [cap-nut], behind: [cover], renew: always }\nbalance-groups:\n  rotor: { name: rotor, members: [wheel], permissible: 0.2 g·mm }',
     ),
     right: withFamily(
       inStep(
         '- remove: [cover-screw, cover, cap-nut]\n- remove: wheel\n- install: [wheel, cap-nut]\n- tighten: cap-nut\n- balance: rotor',
       ),
-      'parts:\n  wheel: { name: wheel, sits-on: core, fastened-by: [cap-nut], behind: [cover], renew: always }\nbalance-groups:\n  rotor: { name: rotor, members: [wheel] }',
+      'parts:\n  wheel: { name: wheel, sits-on: core, fastened-by: [cap-nut], behind: [cover], renew: always }\nbalance-groups:\n  rotor: { name: rotor, members: [wheel], permissible: 0.2 g·mm }',
     ),
   },
   messages: {

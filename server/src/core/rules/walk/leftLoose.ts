@@ -15,8 +15,10 @@ export const leftLoose = defineRule({
   doc: {
     what: 'A fastener has not got its torque, or a ring or clamp is not seated, when the work is over.',
     why: 'It comes off in service.',
-    wrong: inStep('- loosen: cover-screw'),
-    right: inStep('- loosen: cover-screw\n- tighten: cover-screw\n  torque: 9 ± 1 N·m'),
+    wrong: inStep('- loosen: cover-screw\n  with: socket-10'),
+    right: inStep(
+      '- loosen: cover-screw\n  with: socket-10\n- tighten: cover-screw\n  torque: 9 ± 1 N·m\n  with: [torque-wrench-10, socket-10]',
+    ),
   },
   messages: {
     fails: (part: string) => `The ${part} is still loose when the work is over; tighten or seat it`,

@@ -1,4 +1,3 @@
-import { kitSupply } from '../kitSupply';
 import type { EntryLines } from './block';
 import type { Scene } from './scene';
 import { cleaning, lubrication, threadlocking } from './stores';
@@ -16,13 +15,8 @@ export function fitting(scene: Scene, part: string, renewed: boolean): EntryLine
   return [...entries, [`install: ${part}`]];
 }
 
-/** The instructions that take a used part off and fit a new one, where the kits hold one. */
+/** The instructions that take a used part off and fit a new one. */
 export function renewal(scene: Scene, part: string): EntryLines[] | undefined {
-  const supply = kitSupply(scene.procedure);
-  if (supply !== undefined) {
-    const held = scene.procedure.space.union((supply.get(part) ?? []).map(({ where }) => where));
-    if (!scene.failure.where.isWithin(held)) return undefined;
-  }
   const fitted = fitting(scene, part, true);
   return fitted === undefined ? undefined : [[`remove: ${part}`], ...fitted];
 }

@@ -3,6 +3,7 @@ import { liesWithin } from '../../../quantity';
 import { pairOf } from '../../../syntax/node';
 import { listOf } from '../storesUses';
 import type { EntryLines } from './block';
+import { gripFor } from './grip';
 import type { Place, Scene } from './scene';
 import { does } from './touching';
 
@@ -11,14 +12,15 @@ import { does } from './touching';
  * must be certain; undefined where it is not.
  */
 export function tightening(scene: Scene, fastener: string): EntryLines | undefined {
-  const alike = scene.first((one) => does(one, ['tighten'], fastener));
-  const tools = alike === undefined ? torqueTool(scene, fastener) : line(alike, 'with');
+  const alike = scene.first((one) => does(one, ['tighten'], fastener) && scene.failure.where.isWithin(one.view.where));
+  const tools = alike === undefined ? torqueTools(scene, fastener) : line(alike, 'with');
   const hold = scene.family.part(fastener)?.hold === undefined ? [] : holding(scene, fastener);
   return tools === undefined || hold === undefined ? undefined : [`tighten: ${fastener}`, ...tools, ...hold];
 }
 
-/** The one torque tool of the procedure's list that covers every torque of the family. */
-function torqueTool({ procedure, family }: Scene, fastener: string): EntryLines | undefined {
+/** The one torque tool of the procedure's list that covers every torque of the family, and what takes hold of the fastener. */
+function torqueTools(scene: Scene, fastener: string): EntryLines | undefined {
+  const { procedure, family } = scene;
   const torques = valuesOf(family.part(fastener)?.torque);
   if (torques.length === 0 || !procedure.storesComplete) return [];
   const fitting = listOf(procedure, 'tool').filter(({ id }) => {
@@ -28,7 +30,10 @@ function torqueTool({ procedure, family }: Scene, fastener: string): EntryLines 
       return false;
     return torques.every(({ reading: { quantity } }) => quantity !== undefined && liesWithin(quantity, range));
   });
-  return fitting.length === 1 ? [`with: ${fitting[0]?.id}`] : undefined;
+  const [wrench] = fitting;
+  const grip = gripFor(scene, fastener);
+  if (wrench === undefined || fitting.length > 1 || grip === undefined) return undefined;
+  return [`with: [${wrench.id}, ${grip}]`];
 }
 
 /** How it is counter-held elsewhere in the procedure. */

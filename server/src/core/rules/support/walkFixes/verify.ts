@@ -1,11 +1,13 @@
 import { withOtherText } from '../../../analysis/otherText';
 import { ProcedureView } from '../../../analysis/procedureView';
+import type { Snapshot } from '../../../analysis/snapshot';
 import type { BuildSet } from '../../../builds';
+import type { SyntaxDocument } from '../../../syntax/readDocument';
 import { applyEdits, type TextEdit } from '../../../text/span';
 import type { Failure } from '../../../walk/failure';
 import type { Trace } from '../../../walk/trace';
 import { walkOf } from '../../../walk/walkProcedure';
-import { alternativesOf } from '../alternatives';
+import type { Finding } from '../../finding';
 
 /** What becomes of a failure when the text is changed. */
 export interface Verdict {
@@ -17,21 +19,50 @@ export interface Verdict {
 
 const DOES_NOT: Verdict = { mends: false, added: [] };
 
-/** Makes the change on a copy and walks it. A change that leaves the text in a worse shape mends nothing. */
-export function verdictOf(procedure: ProcedureView, failure: Failure, edits: readonly TextEdit[]): Verdict {
+/** What a check finds in a reading of the document. */
+export type Check = (snapshot: Snapshot, document: SyntaxDocument) => readonly Finding[];
+
+/**
+ * Makes the change on a copy, walks it and then checks it. A change that leaves the text in a worse shape, or that any
+ * other rule has something new to say about, mends nothing.
+ */
+export function verdictOf(
+  procedure: ProcedureView,
+  failure: Failure,
+  edits: readonly TextEdit[],
+  check: Check,
+): Verdict {
   const before = walkOf(procedure);
-  const { snapshot, document } = withOtherText(
-    procedure.snapshot,
-    procedure.document,
-    applyEdits(procedure.document.text, edits),
-  );
+  const text = applyEdits(procedure.document.text, edits);
+  const { snapshot, document } = withOtherText(procedure.snapshot, procedure.document, text);
   const changed = ProcedureView.of(snapshot, document);
   if (before === undefined || changed === undefined || problemsOf(changed) > problemsOf(procedure)) return DOES_NOT;
   const after = walkOf(changed);
   if (after === undefined || changed.space !== procedure.space) return DOES_NOT;
-  // What is written once for each build must not come to leave one out.
   const { mends, added } = compared(before, after, failure);
-  return { mends: mends && alternativesOf(changed).length <= alternativesOf(procedure).length, added };
+  return { mends: mends && bringsNothing(procedure, check, check(snapshot, document)), added };
+}
+
+/** What was found before any change, once for each check. */
+const found = new WeakMap<Check, ReadonlyMap<string, number>>();
+/** A fix makes up no amount; that one is missing then is for the writer to mend. */
+const LEFT_OPEN: ReadonlySet<string> = new Set(['amount-missing']);
+
+function bringsNothing({ snapshot, document }: ProcedureView, check: Check, after: readonly Finding[]): boolean {
+  const before = found.get(check) ?? countsOf(check(snapshot, document));
+  found.set(check, before);
+  return [...countsOf(after)].every(([kind, count]) => count <= (before.get(kind) ?? 0));
+}
+
+/** How often each rule finds something about the same things, wherever it stands. */
+function countsOf(findings: readonly Finding[]): Map<string, number> {
+  const counts = new Map<string, number>();
+  for (const { rule, about } of findings) {
+    if (LEFT_OPEN.has(rule)) continue;
+    const kind = [rule, ...about].join(' ');
+    counts.set(kind, (counts.get(kind) ?? 0) + 1);
+  }
+  return counts;
 }
 
 /** How many problems the text and its shape have. While it has more, the walk is silent about what it cannot know. */
