@@ -3,6 +3,7 @@ import type { Rule } from './defineRule';
 import { FAMILY_RULES } from './family';
 import { FORM_RULES } from './form';
 import { KIT_RULES } from './kit';
+import { LIMIT_RULES } from './limits';
 import { QUANTITY_RULES } from './quantities';
 import { THREAD_RULES } from './threads';
 import { TOOL_RULES } from './tools';
@@ -17,6 +18,7 @@ export const RULES: readonly Rule[] = [
   ...KIT_RULES,
   ...FAMILY_RULES,
   ...WALK_RULES,
+  ...LIMIT_RULES,
   ...CONTROL_RULES,
 ];
 
