@@ -13,6 +13,7 @@ export function atTheEnd(unit: Unit): void {
   }
   for (const id of unit.open) unit.fail('adjustment-open', id);
   if (ends === 'assembled') unproved(unit);
+  if (ends !== 'parts') voidLimits(unit);
 }
 
 function leftIn(unit: Unit, id: string, ends: string): void {
@@ -65,7 +66,7 @@ function fateOpen(unit: Unit, id: string): void {
 
 function unproved(unit: Unit): void {
   const { facts } = unit;
-  const { balanceGroups = [], checks = [], limits = [] } = facts.family.value;
+  const { balanceGroups = [], checks = [] } = facts.family.value;
   for (const { id, value } of balanceGroups) {
     const isNew = facts.meant(value.members).some((member) => {
       const state = unit.of(member);
@@ -78,7 +79,11 @@ function unproved(unit: Unit): void {
     const isDue = due || (value.after ?? []).length === 0;
     if (facts.holds(value) && isDue && !valid) unit.fail('check-missing', id.id);
   }
-  for (const { id, value } of limits) {
+}
+
+function voidLimits(unit: Unit): void {
+  const { facts } = unit;
+  for (const { id, value } of facts.family.value.limits ?? []) {
     const { done, valid } = unit.result(id.id);
     if (facts.holds(value) && done && !valid) unit.fail('result-void', id.id);
   }

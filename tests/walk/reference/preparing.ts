@@ -8,7 +8,7 @@ import type { Unit } from './unit';
 const LUBRICANTS = new Set(['oil', 'grease', 'anti-seize', 'assembly-paste']);
 
 export function apply(unit: Unit, id: string, { apply: used, at }: ApplyInstruction): void {
-  unit.needsReach(id);
+  if (at === undefined) unit.needsReach(id);
   const { facts } = unit;
   const state = unit.of(id);
   for (const { id: consumable } of used ?? []) {
@@ -24,8 +24,8 @@ export function apply(unit: Unit, id: string, { apply: used, at }: ApplyInstruct
   }
 }
 
-export function clean(unit: Unit, id: string, { by }: CleanInstruction): void {
-  unit.needsReach(id);
+export function clean(unit: Unit, id: string, { by, at }: CleanInstruction): void {
+  if (at === undefined) unit.needsReach(id);
   const state = unit.of(id);
   const way = by?.value;
   if (way !== undefined && unit.facts.part(id).neverCleanWith?.some(({ value }) => value === way)) {

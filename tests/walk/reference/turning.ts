@@ -14,6 +14,7 @@ export function seat(unit: Unit, id: string): void {
 
 function needsWhatItHolds(unit: Unit, id: string): void {
   for (const held of unit.facts.fastenedBy(id)) {
+    if (unit.facts.ridesOn(id, held)) continue;
     if (unit.facts.belongsToFinished(held) && !unit.isInPlace(held)) unit.fail('nothing-held', id, held);
   }
 }

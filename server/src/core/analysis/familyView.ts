@@ -80,8 +80,15 @@ export class FamilyView {
       })),
       renewable: [...this.parts.values()]
         .filter(({ value }) => value.renew?.value === 'on-condition')
-        .map(({ id, value }) => ({ ...nameOf(id, value.name), when: conditionOf(value) })),
+        .map(({ id, value }) => ({ ...nameOf(id, value.name), when: this.#inPlaceWhen(id.id, value) })),
     };
+  }
+
+  /** The condition of a part less those of the parts that take its place: nobody renews what the build does not have. */
+  #inPlaceWhen(id: string, part: Part): ConditionExpr {
+    const replacers = this.#replacersOf(id).flatMap((one) => this.part(one) ?? []);
+    const own = conditionOf(part);
+    return replacers.length === 0 ? own : { kind: 'all', of: [own, { kind: 'none', of: replacers.map(conditionOf) }] };
   }
 
   /** Where a part belongs to the unit: its own condition, less the builds in which another takes its place. */

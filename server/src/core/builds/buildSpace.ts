@@ -103,9 +103,19 @@ export class BuildSpace implements BuildSetOwner {
     return this.aspectsOf(set).flatMap((aspect) => (aspect.kind === 'outcome' ? [aspect.id] : []));
   }
 
-  /** The set with all outcomes open: every build for which it may come true. */
-  withOutcomesOpen(set: BuildSet): BuildSet {
-    return this.setOf(this.diagram.exists(set.key, (level) => this.variables.aspectOf(level).kind === 'outcome'));
+  /** The set with its outcomes open, or some of them: every build for which it may come true. */
+  withOutcomesOpen(set: BuildSet, which: (outcome: string) => boolean = () => true): BuildSet {
+    const isOpen = (level: number): boolean => {
+      const aspect = this.variables.aspectOf(level);
+      return aspect.kind === 'outcome' && which(aspect.id);
+    };
+    return this.setOf(this.diagram.exists(set.key, isOpen));
+  }
+
+  /** Where an outcome decides whether a build is in the set, so that it must be known before anybody can tell. */
+  dependsOn(set: BuildSet, outcome: string): BuildSet {
+    const opened = (one: BuildSet): BuildSet => this.withOutcomesOpen(one, (id) => id === outcome);
+    return opened(set).and(opened(set.complement())).and(this.outcomeExists(outcome));
   }
 
   private nodeOf(expr: ConditionExpr, as: UnitState): DiagramNode {

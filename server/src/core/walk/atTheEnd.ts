@@ -20,9 +20,10 @@ export function atTheEnd(walker: Walker, alive: BuildSet): void {
     setMixed(walker, id, alive);
   }
   reportOpen(walker, alive);
+  if (ends !== 'parts') voidResults(walker, alive);
   if (ends !== 'assembled') return;
   reportUnbalanced(walker, alive);
-  results(walker, alive);
+  missingChecks(walker, alive);
 }
 
 /** A blank that belongs to no finished unit, a part that another one takes the place of, or a trial fit. */
@@ -76,14 +77,19 @@ function setMixed(walker: Walker, id: string, alive: BuildSet): void {
   }
 }
 
-/** Results that were made worthless after the last time, and checks that were never made. */
-function results(walker: Walker, alive: BuildSet): void {
+/** Results that were made worthless after the last time. */
+function voidResults(walker: Walker, alive: BuildSet): void {
   const { unit, state } = walker;
-  const { checks = [], limits = [] } = unit.family.value;
+  const { limits = [] } = unit.family.value;
   for (const { id, value } of limits) {
     const lost = state.where('done', id.id).minus(state.where('valid', id.id)).and(alive);
     walker.fail('result-void', id.id, lost.and(unit.space.set(conditionOf(value))), { blame: ['measured'] });
   }
+}
+
+function missingChecks(walker: Walker, alive: BuildSet): void {
+  const { unit, state } = walker;
+  const { checks = [] } = unit.family.value;
   for (const { id, value } of checks) {
     // A check that says behind what it comes is due only where that was touched.
     const due = (value.after ?? []).length === 0 ? alive : alive.and(state.where('due', id.id));

@@ -34,7 +34,7 @@ function askedIn({ names }: Condition): Asked[] {
 export function reportUndecided(walker: Walker, act: Act, asked: readonly Asked[]): void {
   const { state, unit } = walker;
   for (const [place, { outcome }] of asked.entries()) {
-    const open = unit.space.withOutcomesOpen(act.where).and(unit.space.outcomeExists(outcome));
+    const open = unit.space.dependsOn(act.where, outcome);
     const isPart = isRenewable(unit, outcome);
     const missing = open.minus(isPart ? state.lane(outcome).decided : state.where('known', outcome));
     if (!walker.fail('undecided-yet', outcome, missing, { asked: place })) continue;

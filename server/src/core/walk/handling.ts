@@ -12,7 +12,8 @@ export function apply(walker: Walker, instruction: ApplyInstruction, act: Act): 
   for (const { id } of instruction.to ?? []) {
     if (walker.unit.part(id) === undefined) continue;
     const where = walker.meant(id, act);
-    reportReach(walker, id, where);
+    // The thread end of a shaft may be in reach though the shaft as a whole is not.
+    if (instruction.at === undefined) reportReach(walker, id, where);
     if (kinds.some((kind) => kind !== undefined && OILS.has(kind))) oil(walker, id, instruction, act);
     if (kinds.includes('threadlocker')) lock(walker, id, act);
     walker.happened('applied', id, where);
@@ -41,7 +42,7 @@ export function clean(walker: Walker, instruction: CleanInstruction, act: Act): 
     const part = unit.part(id);
     if (part === undefined) continue;
     const where = walker.meant(id, act);
-    reportReach(walker, id, where);
+    if (instruction.at === undefined) reportReach(walker, id, where);
     if (by !== undefined && part.neverCleanWith?.some(({ value }) => value === by) === true)
       walker.fail('cleaning-forbidden', id, where);
     state.change(id, where.and(state.lane(id).painted), [], ['marked', 'painted']);

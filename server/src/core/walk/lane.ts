@@ -41,6 +41,8 @@ const FACTS = [
   'disturbed',
   /** Something was fitted in this work. */
   'handled',
+  /** It was told to be missing, or in the way, and counts since as it should be. */
+  'supposed',
   /** It was decided whether it is used again or renewed. */
   'decided',
 ] as const;

@@ -3,6 +3,7 @@ import type { InstructionView, StepView } from '../analysis/procedureView';
 import type { BuildSet } from '../builds';
 import type { InspectInstruction, Instruction, Step } from '../model/generated/types';
 import { type Asked, askedBy } from './decisions';
+import { neverRenewed } from './neverRenewed';
 import { isResolved, isStepResolved, isWhole } from './resolved';
 import type { Fork } from './trace';
 import type { UnitModel } from './unitModel';
@@ -39,7 +40,7 @@ class Layout {
   #dead: BuildSet;
 
   constructor(readonly unit: UnitModel) {
-    this.#dead = unit.space.nothing;
+    this.#dead = neverRenewed(unit);
   }
 
   plan(): WalkPlan {

@@ -15,7 +15,8 @@ export function install(walker: Walker, part: string, act: Act, fitting: Fitting
   const { state, unit } = walker;
   const where = walker.meant(part, act);
   // Everything else sits on the base, so putting it on its stand is no second fitting.
-  const already = part === unit.base ? unit.space.nothing : where.and(state.lane(part).fitted);
+  const { fitted, supposed } = state.lane(part);
+  const already = part === unit.base ? unit.space.nothing : where.and(fitted).minus(supposed);
   walker.fail('fitted-already', part, already, { blame: ['fitted'] });
   const off = where.minus(already);
   reportCarrier(walker, part, off);
@@ -24,7 +25,12 @@ export function install(walker: Walker, part: string, act: Act, fitting: Fitting
   reportUsedSeals(walker, part, off);
   const { pieces } = state.lane(part);
   state.count(part, { pieces: withMore(pieces, off, fitting.count, unit.pieces(part)) });
-  state.change(part, where, ['handled'], ['snug', 'spent', 'scrapped', 'away', 'returned', 'trial', 'released']);
+  state.change(
+    part,
+    where,
+    ['handled'],
+    ['snug', 'spent', 'scrapped', 'away', 'returned', 'trial', 'released', 'supposed'],
+  );
   if (unit.isClamp(part) || unit.isRing(part)) state.change(part, off, ['released']);
   if (fitting.trial) state.change(part, off, ['trial']);
   if (!unit.hasTorque(part)) locked(walker, part, act);

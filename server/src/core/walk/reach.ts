@@ -18,7 +18,8 @@ export function reportReach(walker: Walker, part: string, where: BuildSet): void
 
 /** The part is not there to be turned or taken off. Gives back where it is there. */
 export function reportNotFitted(walker: Walker, part: string, where: BuildSet): BuildSet {
-  const missing = where.minus(walker.state.lane(part).partly);
+  const { partly, supposed } = walker.state.lane(part);
+  const missing = where.minus(partly).minus(supposed);
   walker.fail('not-fitted', part, missing, { blame: ['removed'] });
   return where.minus(missing);
 }

@@ -66,7 +66,7 @@ function comesOff(walker: Walker, part: string, off: BuildSet): void {
   reportUnmarked(walker, part, off);
   const asFresh = trial.and(fresh);
   const renewed = unit.isAlwaysRenewed(part) ? off : off.and(decided).and(unit.renewed(part));
-  state.change(part, off, ['disturbed'], [...LOST, 'fresh']);
+  state.change(part, off, ['disturbed'], [...LOST, 'fresh', 'supposed']);
   state.change(part, renewed.minus(asFresh), ['scrapped', 'fresh'], ['marked', 'painted']);
   state.change(part, off.and(asFresh), ['fresh']);
   state.change(part, off.and(marked).minus(renewed), ['misaligned']);
@@ -109,5 +109,5 @@ function asIfOff({ state, unit }: Walker, part: string, where: BuildSet): void {
     pieces: withFewer(pieces, where, undefined, unit.pieces(part)),
     tight: withFewer(tight, where, undefined, unit.pieces(part)),
   });
-  state.change(part, where, ['clean', 'inspected'], ['released', 'spent', 'trial']);
+  state.change(part, where, ['clean', 'inspected', 'supposed'], ['released', 'spent', 'trial']);
 }

@@ -64,13 +64,15 @@ function asIfFitted({ state, unit }: Walker, part: string, where: BuildSet): voi
     pieces: withMore(pieces, where, undefined, whole),
     tight: withMore(tight, where, undefined, whole),
   });
-  state.change(part, where, ['decided'], ['released', 'scrapped', 'misaligned']);
+  state.change(part, where, ['decided', 'supposed'], ['released', 'scrapped', 'misaligned']);
 }
 
 /** What the fastener holds must be there, in every build that has it. */
 function reportNothingHeld(walker: Walker, fastener: string, where: BuildSet): void {
   const { state, unit } = walker;
   for (const held of unit.relations.heldBy(fastener)) {
+    // A nut on the shaft that it fastens is on it wherever the shaft lies.
+    if (unit.relations.ridesOn(fastener, held)) continue;
     const missing = where.and(unit.presence(held, 'finished')).minus(state.lane(held).partly);
     if (walker.fail('nothing-held', fastener, missing, { other: held, blame: ['removed'] }))
       asIfFitted(walker, held, missing);

@@ -76,7 +76,9 @@ function leftOut(procedure: ProcedureView, group: readonly Occurrence[]): Altern
     if (view.where.overlaps(served)) return undefined;
     served = served.or(view.where);
   }
-  const missing = first.step.phaseWhere.and(buildsWith(procedure, object)).minus(served);
+  // What is done only where a part is renewed, or only where it is used again, leaves no build out.
+  const either = procedure.space.withOutcomesOpen(served, (outcome) => procedure.family?.part(outcome) !== undefined);
+  const missing = first.step.phaseWhere.and(buildsWith(procedure, object)).minus(either);
   const at = objectRefs(instruction)[0]?.range;
   return missing.isEmpty || at === undefined ? undefined : { verb: instruction.verb, object, at, missing };
 }
