@@ -73,7 +73,7 @@ const SHARES: readonly (readonly [verb: string, share: number, shown: number])[]
   ['apply', 0.75, 15],
   ['tighten', 0.95, 20],
   ['check', 0.95, 8],
-  ['align', 0.95, 10],
+  ['align', 0.9, 10],
   ['mark', 0.95, 10],
   ['identify', 1, 1],
   ['wait', 1, 1],
