@@ -18,26 +18,34 @@ export interface TorqueJudgement {
   readonly implausible: boolean;
 }
 
-/** Where a slip of the unit is looked for, and where the number then has to lie; in N·m. */
+/** Where a slip of the unit is looked for, and between which torques the number then has to lie; in N·m. */
 interface SlipLimits {
-  readonly below: number;
   readonly above: number;
-  readonly fitsFrom: number;
-  readonly fitsTo: number;
+  readonly below: number;
+  readonly farBelow: number;
+  readonly low: number;
+  readonly high: number;
 }
 
 /**
  * How far below the low end a torque is no longer taken for a careful one where another unit fits. The ends are then seven
  * apart, so that a slip between newton metres and pound inches, which changes a torque nearly nine times, cannot hide.
  */
-const farBelow = 2 / 3;
+const belowShare = 2 / 3;
+
+/**
+ * So far below (a sixteenth of what a table gives) not even a seal or a snug torque lies. Whoever meant a light torque and
+ * slipped is here, so that the number may lie below the band in the other unit as well.
+ */
+const farBelowShare = 1 / 5;
+const lightShare = 1 / 3;
 
 /**
  * Where no class is stated, the band is that of all classes and too wide for a slip to show. Slips are looked for between
  * classes 8.8 and 10.9 then, which nearly all fasteners of such units have: common practice, no source.
  */
 const usualClasses: readonly [IsoBoltClass, IsoBoltClass] = ['8.8', '10.9'];
-const farBelowUsual = 0.6;
+const belowShareOfUsual = 0.6;
 
 /** Units that differ by less are not mistaken for one another without the torque staying usable. */
 const leastSlip = 1.2;
@@ -57,29 +65,44 @@ export function judgeTorque(
   const place = placeInBand(torque, band);
   const limits = slipLimits(joint, band);
   const mayBeLow = lowEnd === 'open' || quantity.form === 'torque-angle';
-  const strange = torque > limits.above || (torque < limits.below && !mayBeLow);
-  const rightIn = strange ? unitsThatFit(quantity, torque, limits) : [];
+  const meantFrom = leastMeant(torque, limits, mayBeLow);
+  const rightIn = meantFrom === undefined ? [] : unitsThatFit(quantity, torque, meantFrom, limits.high);
   const implausible = place === 'above' || place === 'above-proof' || rightIn.length > 0;
   return { torque, band, place, rightIn, implausible };
 }
 
-function unitsThatFit({ unit }: Statement, torque: number, { fitsFrom, fitsTo }: SlipLimits): readonly Unit[] {
+/** What the number has to come to at least in the unit that was meant; undefined where there is no need to look for one. */
+function leastMeant(torque: number, limits: SlipLimits, mayBeLow: boolean): number | undefined {
+  if (torque > limits.above) return limits.low;
+  if (torque < limits.farBelow) return lightShare * limits.low;
+  return torque < limits.below && !mayBeLow ? limits.low : undefined;
+}
+
+function unitsThatFit({ unit }: Statement, torque: number, from: number, to: number): readonly Unit[] {
   return tradeUnits.filter((other) => {
     const factor = other.factor / unit.factor;
     if (factor < leastSlip && factor > 1 / leastSlip) return false;
     const meant = torque * factor;
-    return meant >= fitsFrom && meant <= fitsTo;
+    return meant >= from && meant <= to;
   });
 }
 
-function slipLimits(joint: Joint, { governedBy, low, high }: TorqueBand): SlipLimits {
-  if (governedBy !== 'unknown') {
-    return { below: farBelow * low.torque, above: high.torque, fitsFrom: low.torque, fitsTo: high.torque };
-  }
+const rememberedLimits = new WeakMap<Joint, SlipLimits>();
+
+function slipLimits(joint: Joint, band: TorqueBand): SlipLimits {
+  const limits = rememberedLimits.get(joint) ?? limitsFor(joint, band);
+  rememberedLimits.set(joint, limits);
+  return limits;
+}
+
+function limitsFor(joint: Joint, { governedBy, low, high }: TorqueBand): SlipLimits {
+  if (governedBy !== 'unknown') return limitsOf(low.torque, high.torque, belowShare);
   const [weaker, stronger] = usualClasses.map((name) => bandOf(ofClass(joint, name)));
-  const fitsFrom = weaker?.low.torque ?? low.torque;
-  const fitsTo = stronger?.high.torque ?? high.torque;
-  return { below: farBelowUsual * fitsFrom, above: fitsTo, fitsFrom, fitsTo };
+  return limitsOf(weaker?.low.torque ?? low.torque, stronger?.high.torque ?? high.torque, belowShareOfUsual);
+}
+
+function limitsOf(low: number, high: number, share: number): SlipLimits {
+  return { above: high, below: share * low, farBelow: farBelowShare * low, low, high };
 }
 
 function ofClass(joint: Joint, name: IsoBoltClass): Joint {
