@@ -40,7 +40,8 @@ export async function* checkPaths(found: FoundDocuments, today: string): AsyncGe
   }
 }
 
-function assertReadable(path: string): void {
+/** Says in one line why a file cannot be read, if so. */
+export function assertReadable(path: string): void {
   try {
     readFileSync(path);
   } catch (error) {

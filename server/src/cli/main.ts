@@ -23,7 +23,7 @@ const HELP = `Witnessmark checks, previews and prints turbocharger rebuild proce
 
   witnessmark check PATH…      check documents
   witnessmark sheet FILE       print the step sheet of a procedure for a build
-  witnessmark explain [RULE]   say what a rule is about
+  witnessmark explain [RULE]   say what a rule is about, or how a value is worked out (--at)
   witnessmark serve --stdio    run the language server
 
 witnessmark COMMAND --help says more. Local regulations, the maker's data and the judgement of a licensed or

@@ -16,6 +16,7 @@ Checks documents; folders are walked.
   --format text|json|sarif         how the findings are written (text)
   --at-least error|warning|info    the least severity that is shown and counts for the exit code (warning)
   --fix                            apply the fixes that are safe, then check
+  --working                        show the calculation that a finding rests on (JSON and SARIF always hold it)
   --on DATE                        judge dates as of this day, for example 2026-10-12 (today)
 
 Exit code: 0 nothing found, 1 findings, 2 could not run.
@@ -27,6 +28,7 @@ export async function check(terminal: Terminal, args: readonly string[]): Promis
     format: { type: 'string' },
     'at-least': { type: 'string' },
     fix: { type: 'boolean' },
+    working: { type: 'boolean' },
     on: { type: 'string' },
   });
   if (positionals.length === 0)
@@ -36,7 +38,7 @@ export async function check(terminal: Terminal, args: readonly string[]): Promis
   const today = dayOption(values.on);
   const found = findDocuments(positionals);
   if (values.fix === true) reportFixes(terminal, await applySafeFixes(found, today));
-  if (format === 'text') return checkAsText(terminal, checkPaths(found, today), least);
+  if (format === 'text') return checkAsText(terminal, checkPaths(found, today), least, values.working === true);
   const documents: CheckedDocument[] = [];
   for await (const document of checkPaths(found, today)) documents.push(atLeast(document, least));
   terminal.out(format === 'json' ? jsonReport(documents) : sarifReport(documents, version()));
@@ -48,6 +50,7 @@ async function checkAsText(
   terminal: Terminal,
   documents: AsyncIterable<CheckedDocument>,
   least: AtLeast,
+  working: boolean,
 ): Promise<number> {
   const counts = { documents: 0, error: 0, warning: 0, info: 0, conceded: 0 } satisfies Counts;
   let hidden = 0;
@@ -58,7 +61,7 @@ async function checkAsText(
       if (!isAtLeast(finding, least)) hidden++;
       else {
         counts[finding.severity]++;
-        terminal.out(`${findingText(terminal, document, finding)}\n`);
+        terminal.out(`${findingText(terminal, document, finding, working)}\n`);
       }
     }
   }

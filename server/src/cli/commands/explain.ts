@@ -1,14 +1,21 @@
 import type { Rule } from '../../core/rules/defineRule';
 import { RULES, ruleById } from '../../core/rules/registry';
 import { nearest } from '../../core/text/near';
-import { readOptions } from '../options';
+import { dayOption, readOptions } from '../options';
 import { CommandProblem } from '../problem';
 import { plainText } from '../report/plainText';
 import { type Terminal, toned } from '../terminal';
+import { explainAt } from './explainAt';
 
 export const EXPLAIN_HELP = `witnessmark explain [RULE]
+witnessmark explain --at FILE:LINE[:COLUMN] [options]
 
 Says what a rule reports, why, and how it is put right; without a rule, lists them all.
+With --at, shows how the quantities at a place are worked out, with the numbers and the sources.
+
+  --at FILE:LINE[:COLUMN]   a place of a document; without a column, everything on the line
+  --build BUILD             only what holds on this build, for example v4-28r,cover-44
+  --on DATE                 judge dates as of this day, for example 2026-10-12 (today)
 `;
 
 const FIXES = {
@@ -18,9 +25,22 @@ const FIXES = {
 } as const;
 
 /** Runs \`witnessmark explain\`. */
-export function explain(terminal: Terminal, args: readonly string[]): number {
-  const { positionals } = readOptions('explain', args, {});
-  const [id, extra] = positionals;
+export async function explain(terminal: Terminal, args: readonly string[]): Promise<number> {
+  const { values, positionals } = readOptions('explain', args, {
+    at: { type: 'string' },
+    build: { type: 'string' },
+    on: { type: 'string' },
+  });
+  const { at, build } = values;
+  if (typeof at === 'string') {
+    if (positionals.length > 0) throw new CommandProblem('Name a rule or a place, not both');
+    return explainAt(terminal, at, typeof build === 'string' ? build : undefined, dayOption(values.on));
+  }
+  if (build !== undefined) throw new CommandProblem('--build goes with --at, which says where');
+  return explainRule(terminal, positionals);
+}
+
+function explainRule(terminal: Terminal, [id, extra]: readonly string[]): number {
   if (extra !== undefined) throw new CommandProblem('Name one rule; witnessmark explain lists them all');
   if (id === undefined) {
     terminal.out(`${listing(terminal)}\n`);

@@ -32,5 +32,6 @@ function findingJson(lines: LineIndex, finding: Finding): object {
     start: { line: start.line + 1, column: start.character + 1 },
     end: { line: end.line + 1, column: end.character + 1 },
     fixes: finding.fixes().map((fix) => ({ title: fix.title, safety: fix.safety })),
+    working: finding.working(),
   };
 }

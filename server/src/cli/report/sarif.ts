@@ -4,6 +4,8 @@ import { type Finding, type Fix, fullMessage, identityOf } from '../../core/rule
 import { RULES } from '../../core/rules/registry';
 import { LineIndex } from '../../core/text/lineIndex';
 import type { Span } from '../../core/text/span';
+import type { Working } from '../../core/workings/working';
+import { escaped, workingMarkdown } from '../../core/workings/workingMarkdown';
 import { pathOfUri, readText } from '../../node/nodeFiles';
 import type { CheckedDocument } from '../checkPaths';
 import { plainText } from './plainText';
@@ -56,11 +58,15 @@ class SarifWriter {
 
   #result(finding: Finding): object {
     const fixes = finding.fixes();
+    const working = finding.working();
     return {
       ruleId: finding.rule,
       ruleIndex: RULES.findIndex((rule) => rule.id === finding.rule),
       level: LEVELS[finding.severity],
-      message: { text: fullMessage(finding) },
+      message: {
+        text: fullMessage(finding),
+        ...(working.length === 0 ? {} : { markdown: withWorking(finding, working) }),
+      },
       locations: [this.#location(finding.uri, finding.span)],
       ...(finding.related.length === 0
         ? {}
@@ -77,6 +83,7 @@ class SarifWriter {
         about: finding.about,
         ...(finding.step === undefined ? {} : { step: finding.step }),
         ...(finding.builds === '' ? {} : { builds: finding.builds }),
+        ...(working.length === 0 ? {} : { working }),
       },
     };
   }
@@ -118,6 +125,11 @@ class SarifWriter {
     this.#lines.set(uri, lines);
     return lines;
   }
+}
+
+/** For viewers that show Markdown: the message, and below it the calculation that it rests on. */
+function withWorking(finding: Finding, working: readonly Working[]): string {
+  return [escaped(fullMessage(finding)), ...working.map(workingMarkdown)].join('\n\n');
 }
 
 /** Relative to where the command runs, percent-encoded, so that a log means the same on another machine. */

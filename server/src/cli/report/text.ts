@@ -4,9 +4,13 @@ import type { LineIndex } from '../../core/text/lineIndex';
 import { pathOfUri } from '../../node/nodeFiles';
 import type { CheckedDocument } from '../checkPaths';
 import { type Terminal, toned } from '../terminal';
+import { workingOut } from './workingOut';
 
-/** A finding as a person reads it: where, what, the line with the place marked, and what can be done. */
-export function findingText(terminal: Terminal, document: CheckedDocument, finding: Finding): string {
+/**
+ * A finding as a person reads it: where, what, the line with the place marked, and what can be done.
+ * @param working whether the calculation that it rests on is shown below it
+ */
+export function findingText(terminal: Terminal, document: CheckedDocument, finding: Finding, working = false): string {
   const { line, character } = document.lines.position(finding.span.start);
   const place = `${shown(document.path)}:${line + 1}:${character + 1}`;
   const head = `${toned(terminal, 'strong', place)} ${toned(terminal, finding.severity, finding.severity)} ${toned(terminal, 'quiet', finding.rule)}`;
@@ -17,6 +21,7 @@ export function findingText(terminal: Terminal, document: CheckedDocument, findi
     parts.push(`  ${toned(terminal, 'quiet', 'see')} ${relatedPlace(document, related)} ${related.message}`);
   const titles = finding.fixes().map((fix) => fix.title);
   if (titles.length > 0) parts.push(`  ${toned(terminal, 'quiet', 'fix')} ${titles.join(' | ')}`);
+  if (working) parts.push(...finding.working().flatMap((one) => ['', workingOut(terminal, one, '    ')]));
   return `${parts.join('\n')}\n`;
 }
 

@@ -7,6 +7,8 @@ import type { Span } from '../text/span';
 export interface HoverText {
   readonly span: Span;
   readonly markdown: string;
+  /** The same for a client that shows no Markdown. */
+  readonly plain: string;
 }
 
 /** Explains the id of a rule where one is written: in the severities of settings, in the `rule` of a concession. */
@@ -19,8 +21,12 @@ export function ruleHover(document: SyntaxDocument, offset: number): HoverText |
     const rule = ruleById(match[0]);
     if (rule === undefined || !standsAsRule(document, text.slice(0, match.index))) return undefined;
     const start = lines.lineStart(line) + match.index;
-    const markdown = `**${rule.id}** (${rule.severity})\n\n${rule.doc.what} ${rule.doc.why}`;
-    return { span: { start, end: start + match[0].length }, markdown };
+    const about = `${rule.doc.what} ${rule.doc.why}`;
+    return {
+      span: { start, end: start + match[0].length },
+      markdown: `**${rule.id}** (${rule.severity})\n\n${about}`,
+      plain: `${rule.id} (${rule.severity})\n\n${about}`,
+    };
   }
   return undefined;
 }

@@ -1,5 +1,7 @@
-import { MarkupKind } from 'vscode-languageserver';
-import { ruleHover } from '../../core/ide/ruleHover';
+import { type ClientCapabilities, MarkupKind } from 'vscode-languageserver';
+import { type HoverText, ruleHover } from '../../core/ide/ruleHover';
+import { workingHover } from '../../core/ide/workingHover';
+import type { CheckedDocument } from '../checkedDocuments';
 import { linesOf, toCoreUri, toRange } from '../convert';
 import type { Feature } from '../feature';
 
@@ -8,13 +10,25 @@ export const hover: Feature = {
   register(connection, session) {
     connection.onHover(({ textDocument, position }, token) =>
       session.answer(token, async () => {
-        const document = (await session.checked.of(toCoreUri(textDocument.uri)))?.document;
-        if (document === undefined) return null;
-        const lines = linesOf(document);
-        const found = ruleHover(document, lines.offset(position));
+        const checked = await session.checked.of(toCoreUri(textDocument.uri));
+        if (checked === undefined) return null;
+        const lines = linesOf(checked.document);
+        const found = hoverAt(checked, lines.offset(position));
         if (found === undefined) return null;
-        return { contents: { kind: MarkupKind.Markdown, value: found.markdown }, range: toRange(lines, found.span) };
+        const kind = showsMarkdown(session.client) ? MarkupKind.Markdown : MarkupKind.PlainText;
+        const value = kind === MarkupKind.Markdown ? found.markdown : found.plain;
+        return { contents: { kind, value }, range: toRange(lines, found.span) };
       }),
     );
   },
 };
+
+function hoverAt({ snapshot, document, result }: CheckedDocument, offset: number): HoverText | undefined {
+  const conceded = result.conceded.map(({ finding }) => finding);
+  return ruleHover(document, offset) ?? workingHover(snapshot, document, offset, [...result.findings, ...conceded]);
+}
+
+/** A client that does not say what it shows is taken to show what nearly all do. */
+function showsMarkdown({ textDocument }: ClientCapabilities): boolean {
+  return textDocument?.hover?.contentFormat?.includes(MarkupKind.Markdown) ?? true;
+}

@@ -1,0 +1,52 @@
+import { type CalculationLine, calculationLines, equationLines, lengthOf } from './calculationText';
+import type { Working } from './working';
+import { notKnown, runsOf, shownLabel, workingTitle, wrappedList } from './workingText';
+
+/** How many characters a block of code holds in the hover of an editor before it has to be scrolled. */
+const codeWidth = 66;
+
+/** A working as Markdown for a hover: a table of what is stated and follows, the calculation as a block of code. */
+export function workingMarkdown(working: Working): string {
+  const { rows, steps, missing, sources } = working;
+  const parts = [
+    ...(rows.length === 0 ? [heading(working)] : [table(working)]),
+    ...missing.map((fact) => `*${escaped(notKnown(fact))}*`),
+    ...(steps.length === 0 ? [] : [['```text', ...codeLines(calculationLines(steps)), '```'].join('\n')]),
+    ...(sources.length === 0 ? [] : [escaped(`Sources: ${sources.join('; ')}`)]),
+  ];
+  return parts.join('\n\n');
+}
+
+function heading(working: Working): string {
+  return `**${escaped(workingTitle(working))}**`;
+}
+
+/** The title is the head of the table, so that nothing is spent on an empty one. */
+function table({ title, builds, rows }: Working): string {
+  const lines = rows.map(({ label, text }) => `| ${escaped(shownLabel(label))} | ${escaped(text)} |`);
+  return [`| ${escaped(shownLabel(title))} | ${escaped(builds)} |`, '|:--|:--|', ...lines].join('\n');
+}
+
+/** What is given stands on common lines; each thing that follows has its own, with its name behind it. */
+function codeLines(lines: readonly CalculationLine[]): string[] {
+  return runsOf(lines).flatMap((run) => {
+    const [first] = run;
+    if (first === undefined || first.isGiven)
+      return wrappedList(
+        run.map(({ symbol, equals }) => `${symbol} = ${equals.join(' = ')}`),
+        codeWidth,
+      );
+    return named(equationLines(first, codeWidth), first.name);
+  });
+}
+
+function named(lines: readonly string[], name: string): string[] {
+  const last = lines.at(-1) ?? '';
+  const together = `${last}  ${name}`;
+  return lengthOf(together) <= codeWidth ? [...lines.slice(0, -1), together] : [name, ...lines];
+}
+
+/** Text that Markdown would take for markup, as it is meant. */
+export function escaped(text: string): string {
+  return text.replace(/[\\`*_|<>[\]#~]/g, '\\$&').replace(/\s*\n\s*/g, ' ');
+}
