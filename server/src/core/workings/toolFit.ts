@@ -1,8 +1,10 @@
 import type { InstructionView, ProcedureView } from '../analysis/procedureView';
 import type { BuildSet } from '../builds';
-import { type Grip, gripOfTool, gripsMeet, roleOf } from './toolGrip';
+import type { Tool } from '../model/generated/types';
+import { gripOfTool, roleOf } from './toolGrip';
 import { type NamedTool, toolsHolding, toolsOfStores, toolsWith } from './toolNamed';
 import { fitOf, isAskedFor, type SizeNeed } from './toolSizeNeeds';
+import { isTorqueTool } from './toolTorque';
 import { heldSizes, type TurnedFastener, type Turning, turningOf } from './toolTurning';
 
 /** A fastener on some builds for which none of the tools is right. */
@@ -55,7 +57,10 @@ export function toolFit(procedure: ProcedureView, view: InstructionView): ToolFi
 /** The tools that drive a fastener, of those that the stores have, for a size that is needed. */
 export function toolsFor(procedure: ProcedureView, need: SizeNeed, like?: NamedTool): string[] {
   const kind = like?.tool.kind?.value;
-  const ids = toolsOfStores(procedure, (tool) => roleOf(tool) === 'grips' && isAskedFor(tool, need));
+  // A torque tool with a head of its own is no socket for another tool.
+  const grips = (tool: Tool): boolean =>
+    roleOf(tool) === 'grips' && (!isTorqueTool(tool) || (like !== undefined && isTorqueTool(like.tool)));
+  const ids = toolsOfStores(procedure, (tool) => grips(tool) && isAskedFor(tool, need));
   const same = (id: string): number => Number(procedure.tools.get(id)?.entry.value.kind?.value === kind);
   return kind === undefined ? ids : ids.sort((a, b) => same(b) - same(a));
 }
@@ -109,9 +114,4 @@ function heldMisfits(procedure: ProcedureView, view: InstructionView): Misfit[] 
     if (all.some(({ need }) => fitOf(tool.tool, need) !== 'fits-not')) return [];
     return [{ tool, unmet: [first, ...others], where: view.where }];
   });
-}
-
-/** Whether two needs ask for the same tool. */
-export function sameGrip(one: Grip, other: Grip): boolean {
-  return gripsMeet(one, other);
 }

@@ -114,17 +114,22 @@ export function toleranceOf({ lowest, nominal, highest }: Bounds): number | unde
   return Number.isFinite(width) && width > 0 ? width : undefined;
 }
 
-/** Whether a tool is accurate enough: its deviation fits in the tolerance. True where either is not known. */
-export function isFineEnough(tool: Tool, { bounds }: TorqueToReach): boolean {
+/** Whether the deviation of a tool fits in the tolerance of a torque; `unknown` where either is not stated. */
+export function finenessOf(tool: Tool, { bounds }: TorqueToReach): 'fine' | 'coarse' | 'unknown' {
   const tolerance = toleranceOf(bounds);
   const deviation = deviationAt(tool, bounds.nominal);
-  return tolerance === undefined || deviation === undefined || deviation.amount <= tolerance * (1 + 1e-9);
+  if (tolerance === undefined || deviation === undefined) return 'unknown';
+  return deviation.amount <= tolerance * (1 + 1e-9) ? 'fine' : 'coarse';
 }
 
-/** The torque tools of the stores that reach all these torques and are fine enough: listed ones first, then the smallest. */
+/** The torque tools of the stores that reach all these torques and are not too coarse for them, those that are listed first. */
 export function torqueToolsFor(procedure: ProcedureView, torques: readonly TorqueToReach[]): string[] {
-  const suits = (tool: Tool): boolean =>
-    isTorqueTool(tool) &&
-    torques.every((one) => reachOf(tool, one.bounds.nominal) === 'within' && (!one.final || isFineEnough(tool, one)));
-  return toolsOfStores(procedure, suits);
+  return toolsOfStores(
+    procedure,
+    (tool) =>
+      isTorqueTool(tool) &&
+      torques.every(
+        (one) => reachOf(tool, one.bounds.nominal) === 'within' && (!one.final || finenessOf(tool, one) !== 'coarse'),
+      ),
+  );
 }

@@ -6,7 +6,7 @@ import { significant } from '../../workings/toolSizeText';
 import {
   type Deviation,
   deviationAt,
-  isFineEnough,
+  finenessOf,
   reachOf,
   type TorqueToReach,
   toleranceOf,
@@ -54,7 +54,10 @@ export const torqueToolTooCoarse = defineRule({
       const tools = torqueToolsNamed(procedure, view);
       if (tools === undefined || tools.length === 0 || isHalfTyped(procedure, view.instruction)) return;
       for (const { fastener, torque, tool, deviation } of tooCoarse(procedure, view, tools)) {
-        const ids = torqueToolsFor(procedure, [torque]);
+        const ids = torqueToolsFor(procedure, [torque]).filter((id) => {
+          const other = procedure.tools.get(id)?.entry.value;
+          return other !== undefined && finenessOf(other, torque) === 'fine';
+        });
         const key = deviation.from === 'stores' ? 'coarse' : 'class';
         const none = 'the stores have no finer torque tool for it';
         const args = [
@@ -90,7 +93,7 @@ function tooCoarse(procedure: ProcedureView, view: InstructionView, tools: reado
       const set = tools.filter(
         ({ tool }) => reachOf(tool, nominal) === 'within' || reachOf(tool, nominal) === 'unknown',
       );
-      if (set.length === 0 || set.some(({ tool }) => isFineEnough(tool, torque))) return [];
+      if (set.length === 0 || set.some(({ tool }) => finenessOf(tool, torque) !== 'coarse')) return [];
       const [finest] = set
         .flatMap((tool) => {
           const deviation = deviationAt(tool.tool, nominal);
