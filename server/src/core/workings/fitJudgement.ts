@@ -1,0 +1,119 @@
+import type { FamilyView } from '../analysis/familyView';
+import type { ProcedureView } from '../analysis/procedureView';
+import type { BuildSet } from '../builds';
+import type { Instruction } from '../model/generated/types';
+import type { Ref } from '../model/values';
+import { boundsOf } from '../quantity';
+import { ambient, type FitMethod, type FitNeed, fitNeed } from './fitNeeds';
+import { type FitCase, fitCases } from './fitSizes';
+import { type Fitting, type TemperedPart, temperatureTrace } from './fitTrace';
+import { fitWorking } from './fitWorking';
+import type { Working } from './working';
+
+/** A part that is fitted warm or cold, with the temperature that it has at least, and the one that it needs. */
+export interface FittingJudgement {
+  readonly fit: FitCase;
+  readonly fitted: Ref;
+  readonly source: TemperedPart;
+  readonly method: FitMethod;
+  readonly need: FitNeed;
+  /** °C: the least of what is heated, the greatest of what is cooled. */
+  readonly reached: number;
+  readonly enough: boolean;
+  readonly where: BuildSet;
+}
+
+/** Nobody holds a temperature closer; common practice, no source. In kelvins. */
+const close = 0.5;
+
+const remembered = new WeakMap<ProcedureView, readonly FittingJudgement[]>();
+
+/** Every fit that a procedure puts together with heat or cold, in the order of the work, each once. */
+export function fittingJudgements(procedure: ProcedureView): readonly FittingJudgement[] {
+  const known = remembered.get(procedure);
+  if (known !== undefined) return known;
+  const { family, space } = procedure;
+  const all = temperatureTrace(procedure).fittings.flatMap((fitting) => {
+    if (family === undefined || fitting.tempered.length === 0) return [];
+    return fitCases(family, fitting.ref.id, space).flatMap((fit) => judge(family, fit, fitting));
+  });
+  const once: FittingJudgement[] = [];
+  for (const one of all) {
+    const told = once.filter(({ source, fit }) => source.until === one.source.until && isSameFit(fit, one.fit));
+    const where = one.where.minus(space.union(told.map((earlier) => earlier.where)));
+    if (!where.isEmpty) once.push({ ...one, where });
+  }
+  remembered.set(procedure, once);
+  return once;
+}
+
+function isSameFit(one: FitCase, other: FitCase): boolean {
+  return one.part === other.part && one.bore.value === other.bore.value && one.shaft.value === other.shaft.value;
+}
+
+/** How the temperature of a heat or cool instruction stands to the fits that follow it. */
+export function fitWorkingsOfInstruction(procedure: ProcedureView, instruction: Instruction): Working[] {
+  const { family } = procedure;
+  if (family === undefined) return [];
+  return fittingJudgements(procedure)
+    .filter(({ source }) => source.instruction === instruction)
+    .map((one) => judgementWorking(family, one));
+}
+
+export function judgementWorking(family: FamilyView, { fit, method, source, where }: FittingJudgement): Working {
+  const working = fitWorking(family, { ...fit, where }, method);
+  const label = source.is === 'hot' ? 'heated to' : 'cooled to';
+  return { ...working, rows: [...working.rows, { label, text: source.until.text.trim() }] };
+}
+
+function judge(family: FamilyView, fit: FitCase, fitting: Fitting): FittingJudgement[] {
+  const within = fit.where.and(fitting.where);
+  const inFit = fitting.tempered.filter(({ part }) => part === fit.part || part === fit.other);
+  const hot = inFit.filter(({ is }) => is === 'hot');
+  const cold = inFit.filter((one) => one.is === 'cold' && (reachedBy(one) ?? ambient) < ambient);
+  const found: FittingJudgement[] = [];
+  const add = (source: TemperedPart, where: BuildSet, method: FitMethod): void => {
+    const reached = reachedBy(source);
+    if (where.isEmpty || reached === undefined) return;
+    const need = fitNeed(family, fit, method);
+    found.push({
+      fit,
+      fitted: fitting.ref,
+      source,
+      method,
+      need,
+      reached,
+      where,
+      enough: isEnough(need, reached, method),
+    });
+  };
+  for (const source of hot) {
+    let rest = within.and(source.where);
+    for (const other of cold.filter(({ part }) => part !== source.part)) {
+      const coldShaft = { part: other.part, at: reachedBy(other) ?? ambient };
+      add(source, rest.and(other.where), { is: 'heated', outer: source.part, coldShaft });
+      rest = rest.minus(other.where);
+    }
+    add(source, rest, { is: 'heated', outer: source.part });
+  }
+  for (const source of cold) {
+    const rest = hot.reduce((set, { where }) => set.minus(where), within.and(source.where));
+    add(source, rest, { is: 'cooled', inner: source.part });
+  }
+  return found;
+}
+
+/** The end of a stated temperature that counts; of `≤ 110 °C` there is only one. */
+function reachedBy({ is, until }: TemperedPart): number | undefined {
+  const { quantity } = until.reading;
+  if (quantity?.dimension !== 'temperature') return undefined;
+  const { lowest, nominal, highest } = boundsOf(quantity);
+  const end = is === 'hot' ? lowest : highest;
+  return Number.isFinite(end) ? end : nominal;
+}
+
+function isEnough(need: FitNeed, reached: number, { is }: FitMethod): boolean {
+  if (!need.known || need.needed.change === 0) return true;
+  const { temperature } = need.needed;
+  return is === 'heated' ? reached >= temperature - close : reached <= temperature + close;
+}
