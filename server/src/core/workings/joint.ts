@@ -154,8 +154,9 @@ function frictionOf({ friction }: JointFacts): FrictionStatement {
   return coefficient > 0 ? { kind: 'stated', thread: coefficient, face: coefficient } : { kind: 'unknown' };
 }
 
-/** A member in words: "nut of class 10". */
+/** A member in words: "compressor nut: internal thread of class 10". */
 export function memberWords({ role, propertyClass, written, name }: JointMember): string {
-  if (propertyClass !== undefined) return `${name}: ${role} of class ${formatPropertyClass(propertyClass)}`;
-  return written === undefined ? `${name}: ${role}, class not stated` : `${name}: ${role} of ${written.text.trim()}`;
+  const thread = `${name}: ${role === 'nut' ? 'internal' : 'external'} thread`;
+  if (propertyClass !== undefined) return `${thread} of class ${formatPropertyClass(propertyClass)}`;
+  return written === undefined ? `${thread}, class not stated` : `${thread} of ${written.text.trim()}`;
 }

@@ -1,10 +1,18 @@
 import type { FamilyView } from '../analysis/familyView';
-import { anyHeldOf, type HeldValue } from '../analysis/heldValues';
+import type { HeldValue } from '../analysis/heldValues';
 import { presentBuilds } from '../analysis/presentBuilds';
 import type { InstructionView, ProcedureView } from '../analysis/procedureView';
-import { type StatedTorques, tightened, torquesOfInstruction, torquesOfPart } from '../analysis/statedTorques';
+import {
+  lastPass,
+  type StatedAngle,
+  type StatedTorques,
+  tightened,
+  torquesOfInstruction,
+  torquesOfPart,
+} from '../analysis/statedTorques';
 import type { BuildSet, BuildSpace } from '../builds';
 import type { QuantityValue } from '../model/values';
+import type { SingleStatement } from '../quantity';
 import { type FastenerJoint, jointsOf } from './joint';
 import { judgeTorque, type LowEnd, type TorqueJudgement } from './torqueJudgement';
 
@@ -14,25 +22,36 @@ export interface TorqueCase {
   readonly joint: FastenerJoint;
   readonly where: BuildSet;
   readonly space: BuildSpace;
+  /** The angle that is turned after the torque, which is then a snug torque. */
+  readonly angle: SingleStatement | undefined;
+  /** The torques of an instruction that tightens in passes; the value is the last of them. */
+  readonly passes: readonly QuantityValue[];
   /** Undefined where too little is stated for a band, or the torque cannot be read. */
   readonly judgement: TorqueJudgement | undefined;
 }
 
-/** A torque of a fastener, for each joint that the fastener has within some builds; `snug` are those where an angle follows. */
+/** A torque of a fastener, for each joint and each angle after it that the fastener has within some builds. */
 export function torqueCases(
   family: FamilyView,
   space: BuildSpace,
   id: string,
   { value, where: within }: HeldValue<QuantityValue>,
-  snug: BuildSet = space.nothing,
+  angles: readonly HeldValue<StatedAngle>[] = [],
 ): TorqueCase[] {
+  const turned = angles.map(({ value: { angle }, where }) => ({ angle, where: within.and(where) }));
+  const rest = { angle: undefined, where: within.minus(anyOf(turned, space)) };
   return jointsOf(family, space, id).flatMap((joint) =>
-    ([within.minus(snug), within.and(snug)] as const).flatMap((half, at) => {
+    [rest, ...turned].flatMap(({ angle, where: half }) => {
       const where = joint.where.and(half);
-      const lowEnd = at === 1 || joint.use === 'sealing' ? 'open' : 'looked-at';
-      return where.isEmpty ? [] : [{ value, joint, where, space, judgement: judged(value, joint, lowEnd) }];
+      const lowEnd = angle !== undefined || joint.use === 'sealing' ? 'open' : 'looked-at';
+      const judgement = judged(value, joint, lowEnd);
+      return where.isEmpty ? [] : [{ value, joint, where, space, angle, passes: [], judgement }];
     }),
   );
+}
+
+function anyOf(sets: readonly { readonly where: BuildSet }[], space: BuildSpace): BuildSet {
+  return space.union(sets.map(({ where }) => where));
 }
 
 function judged(value: QuantityValue, { joint }: FastenerJoint, lowEnd: LowEnd): TorqueJudgement | undefined {
@@ -47,8 +66,7 @@ export function torqueCasesOf(
   id: string,
   { torques, angles }: StatedTorques,
 ): TorqueCase[] {
-  const snug = anyHeldOf(angles, space);
-  return torques.flatMap((held) => torqueCases(family, space, id, held, snug));
+  return torques.flatMap((held) => torqueCases(family, space, id, held, angles));
 }
 
 /** Every torque that the family states for a part, on all builds that have the part. */
@@ -70,6 +88,8 @@ export function torqueCasesOfInstruction(procedure: ProcedureView, view: Instruc
   return tightened(procedure, view).flatMap(({ ref, part, where }) => {
     const own = torquesOfInstruction(instruction, space, where);
     const rest = torquesOfPart(part, space, own.absent);
-    return [own, rest].flatMap((stated) => torqueCasesOf(family, space, ref.id, stated));
+    const cases = [own, rest].flatMap((stated) => torqueCasesOf(family, space, ref.id, stated));
+    const last = lastPass(instruction);
+    return cases.map((one) => (one.value === last ? { ...one, passes: instruction.passes ?? [] } : one));
   });
 }

@@ -1,5 +1,6 @@
-import { boundsOf, type Statement } from '../quantity';
+import { boundsOf, formatQuantity, type Statement } from '../quantity';
 import { formatPropertyClass, type Strength } from '../standards/propertyClasses';
+import { advanceOf } from '../standards/threadGeometry';
 import { usualFriction, weakestPart } from '../standards/torqueBand';
 import { type Tightening, utilisationAt } from '../standards/torqueTension';
 import { type FastenerJoint, memberWords } from './joint';
@@ -9,14 +10,29 @@ import { roughBoth, roughNumber, roughTorque, tradeUnits } from './torqueUnits';
 import type { WorkingRow } from './working';
 
 /** What a torque comes to, row by row: as it is written and in every unit of the trade, for which joint, against which band. */
-export function torqueRows({ value, joint, judgement }: TorqueCase): WorkingRow[] {
+export function torqueRows(one: TorqueCase): WorkingRow[] {
+  const { value, joint, judgement } = one;
   const { quantity } = value.reading;
   return [
     { label: 'stated', text: value.text.trim() },
+    ...howRows(one),
     ...(quantity?.dimension === 'torque' ? [{ label: 'in other units', text: inOtherUnits(quantity) }] : []),
     ...jointRows(joint),
     ...(judgement === undefined || quantity === undefined ? [] : bandRows(judgement, quantity, joint)),
   ];
+}
+
+/** How the torque is reached, and what follows it. */
+function howRows({ passes, angle, joint: { thread } }: TorqueCase): WorkingRow[] {
+  const rows: WorkingRow[] = [];
+  if (passes.length > 0) rows.push({ label: 'in passes', text: passes.map(({ text }) => text.trim()).join(', then ') });
+  if (angle === undefined) return rows;
+  const degrees = boundsOf(angle).nominal;
+  const moved =
+    thread === undefined
+      ? ''
+      : `, which moves the thread on by ${roughNumber(advanceOf(thread, degrees))} mm (P·angle/360°)`;
+  return [...rows, { label: 'then turned by', text: `${formatQuantity(angle)}${moved}` }];
 }
 
 function inOtherUnits(quantity: Statement): string {

@@ -77,18 +77,22 @@ function isCertain({ reading }: QuantityValue): boolean {
 
 /** The words that all messages are made of. */
 export function wordsOf({ value, joint, judgement }: ImplausibleTorque) {
-  const unit = value.reading.quantity?.unit;
   return {
     written: value.text.trim(),
     thread: joint.facts.thread?.value.text.trim() ?? '',
     name: joint.name,
-    class:
-      judgement.band.governedBy === 'unknown'
-        ? `any class up to ${judgement.band.high.forClass}`
-        : `class ${judgement.band.high.forClass}`,
+    ofClass: classWords(joint, judgement),
     units: unitWords(judgement.rightIn),
-    unit,
+    unit: value.reading.quantity?.unit,
   };
+}
+
+/** The class that limits the torque, and whose it is where that is not the fastener itself. */
+function classWords({ members, id }: FastenerJoint, { band: { governedBy, high } }: TorqueJudgement): string {
+  if (governedBy === 'unknown') return `any class up to ${high.forClass}`;
+  const member = members.find(({ propertyClass }) => propertyClass === governedBy.propertyClass);
+  const whose = member === undefined || member.id === id ? '' : ` of the ${member.name}`;
+  return `class ${high.forClass}${whose}`;
 }
 
 /** Kilogram-force centimetres lie so near pound inches that both always fit; the rarer one is offered, but not spoken of. */

@@ -1,4 +1,4 @@
-import { coarsePitch, metricPitches } from '../../standards/metricThreads';
+import { coarsePitch, metricPitches, metricSeries } from '../../standards/metricThreads';
 import type { DesignationProblem, ThreadDesignation } from '../../standards/threadDesignation';
 import type { ThreadSize } from '../../standards/threadGeometry';
 import { seriesOf, type UnifiedSeries, unifiedSize, unifiedSizeOf } from '../../standards/unifiedThreads';
@@ -119,14 +119,29 @@ function contradictionChoices(
   return count === undefined ? asSeries : [...asSeries, changed(written, count, String(threadsPerInch))];
 }
 
-/** The diameters next to an odd one, with the written pitch where that is standard there, else with the coarse one. */
+/**
+ * The diameters next to an odd one, with the written pitch where that is standard there, else with the coarse one. First the
+ * diameter to which the pitch belongs as the coarse one: the pitch of a designation is seldom the slip.
+ */
 export function diameterChoices(designation: ThreadDesignation, nearest: readonly number[]): ThreadChange[] {
   const size = designation.parts.find(({ kind }) => kind === 'size')?.span;
   const pitch = designation.parts.find(({ kind }) => kind === 'pitch')?.span;
   if (size === undefined || designation.system !== 'metric') return [];
-  return nearest.flatMap((diameter) => {
+  const span = { start: size.start, end: pitch?.end ?? size.end };
+  const diameters = new Set([...withCoarsePitch(designation), ...nearest]);
+  return [...diameters].flatMap((diameter) => {
     const kept = metricPitches(diameter).includes(designation.pitch) ? designation.pitch : coarsePitch(diameter);
     const text = `M${diameter}×${kept}`;
-    return kept === undefined ? [] : [{ span: { start: size.start, end: pitch?.end ?? size.end }, text, title: text }];
+    return kept === undefined ? [] : [{ span, text, title: text }];
+  });
+}
+
+/** A size further away than this is no slip of one digit behind the point. */
+const slipOfSize = 1.25;
+
+function withCoarsePitch({ diameter, pitch }: ThreadSize): number[] {
+  return metricSeries.flatMap((one) => {
+    const ratio = one.diameter / diameter;
+    return one.coarse === pitch && ratio < slipOfSize && ratio > 1 / slipOfSize ? [one.diameter] : [];
   });
 }

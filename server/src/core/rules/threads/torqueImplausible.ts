@@ -54,7 +54,7 @@ function report(found: ImplausibleTorque, ctx: RuleContext<typeof messages>): vo
   const { family } = ctx;
   const { place, band } = found.judgement;
   if (family === undefined || place === 'above-proof') return;
-  const { written, thread, name, units, unit, class: ofClass } = wordsOf(found);
+  const { written, thread, name, units, unit, ofClass } = wordsOf(found);
   const range = torqueRange(found);
   const details = detailsOf(found, family, ctx.procedure === undefined);
   if (units !== '') {
