@@ -1,5 +1,6 @@
 import type { CalculationStep } from '../standards/calculation';
-import { filledFormula, type KnownValue } from './filledFormula';
+import { filledFormula } from './filledFormula';
+import { KnownValues } from './knownValues';
 import { shownNumber } from './shownNumber';
 
 /** One line of a calculation in pieces: `A_s`, then what it equals, the value last. */
@@ -19,18 +20,18 @@ export interface CalculationLine {
  * one; a formula that is gone through again is not spelt out again.
  */
 export function calculationLines(steps: readonly CalculationStep[]): CalculationLine[] {
-  const known = new Map<string, KnownValue>();
+  const known = new KnownValues();
   const told = new Set<string>();
   return steps.map((step) => {
     const law = `${step.symbol} = ${step.formula}`;
     const line = lineOf(step, known, told.has(law));
-    known.set(step.symbol, { value: step.value, shown: numberOf(step) });
+    known.add(step, numberOf(step));
     told.add(law);
     return line;
   });
 }
 
-function lineOf(step: CalculationStep, known: ReadonlyMap<string, KnownValue>, isTold: boolean): CalculationLine {
+function lineOf(step: CalculationStep, known: KnownValues, isTold: boolean): CalculationLine {
   const { symbol, name, formula, unit } = step;
   const isGiven = formula === 'given';
   const value = unit === '' ? numberOf(step) : `${numberOf(step)}${gap(unit)}${unit}`;
