@@ -89,7 +89,9 @@ export const HOLDING: Readonly<Record<string, Breaker>> = {
   ),
   'a fastener is tightened on nothing': atPart(
     'body',
-    ({ fastenedBy }) => fastenedBy.length > 0,
+    // A fastener that sits on what it holds lies on the bench with it.
+    ({ id, fastenedBy }, { structure }) =>
+      fastenedBy.length > 0 && structure.parts.get(fastenedBy[0] ?? '')?.carrier !== id,
     (id, { fastenedBy }) => {
       const fastener = fastenedBy[0] ?? '';
       const turned = (drawn: DrawnCase) => find(drawn, 'tighten', fastener)[0] ?? find(drawn, 'seat', fastener)[0];

@@ -7,7 +7,9 @@ import { fastenerPreparation } from './writeFamily';
 /** Mistakes in what proves the work and in what is kept in its position. */
 export const PROVING: Readonly<Record<string, Breaker>> = {
   'a check is not made': (drawn) => {
-    const check = drawn.extras.checks[0]?.[0];
+    // A check is due where something that it comes behind is fitted again.
+    const isDue = (causes: readonly string[]) => causes.some((id) => fittingOf(drawn, id) !== undefined);
+    const check = drawn.extras.checks.find(([, causes]) => causes.length === 0 || isDue(causes))?.[0];
     if (check === undefined || drawn.plan.work === 'strip') return undefined;
     return leavesOut(
       (one) => find(one, 'check', check),
