@@ -8,10 +8,11 @@ import type { SyntaxDocument } from '../syntax/readDocument';
 import type { Span } from '../text/span';
 import { quantityWorking } from '../workings/quantityWorking';
 import type { Working } from '../workings/working';
+import type { FoundWorking } from './finders/finder';
 import type { Place } from './place';
 import { placesWithin } from './placeAt';
 import { shortRepeats } from './shortRepeats';
-import { type FoundWorking, workingsFound } from './workingFinders';
+import { workingsFound } from './workingFinders';
 
 /** What is asked: the workings in a span of a document, which may be a single offset. */
 export interface WorkingsRequest {

@@ -1,0 +1,29 @@
+import type { QuantityValue } from '../../model/values';
+import { withExactUnits } from '../../workings/exactUnits';
+import { type TorqueCase, torqueCasesOfInstruction, torqueCasesOfPart } from '../../workings/torqueCases';
+import { torqueWorking } from '../../workings/torqueWorking';
+import type { Place } from '../place';
+import { type Finder, type FoundWorking, finder, foundOn } from './finder';
+
+const ofJoint = ['torque', 'angle', 'thread', 'property-class', 'bearing-diameter', 'friction', 'prevailing-torque'];
+
+export const torqueFinders: readonly Finder[] = [
+  finder('part', ofJoint, ({ family, id }, place) => torquesFound(torqueCasesOfPart(family, id), place)),
+  finder('instruction', ['tighten', 'torque', 'angle', 'passes', 'plus'], ({ procedure, view }, place) =>
+    torquesFound(torqueCasesOfInstruction(procedure, view), place),
+  ),
+];
+
+/** All torques, or those of the value or the fastener that is pointed at. */
+function torquesFound(cases: readonly TorqueCase[], { value, key }: Place): FoundWorking[] {
+  const pointed = cases.filter((one) => {
+    if (value.is === 'quantity' && key !== 'angle') return isOf(one, value.value);
+    return value.is !== 'ref' || key !== 'tighten' || one.joint.id === value.ref.id;
+  });
+  return pointed.map((one) => foundOn(withExactUnits(torqueWorking(one), one.value), one.where, one.space));
+}
+
+function isOf({ value, joint }: TorqueCase, pointed: QuantityValue): boolean {
+  const { bearing, friction, prevailing } = joint.facts;
+  return [value, bearing?.value, friction?.value, prevailing?.value].includes(pointed);
+}
