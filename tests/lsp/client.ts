@@ -60,6 +60,8 @@ async function bundleServer(): Promise<string> {
 export interface ClientOptions {
   /** Folders to open, relative; by default the one that holds the files. An empty list opens none. */
   readonly folders?: readonly string[];
+  /** What a hover may be written in; left out, the client does not say. */
+  readonly hoverFormats?: ('markdown' | 'plaintext')[];
 }
 
 /** An editor, as the server sees one: real messages to a real process over its standard input and output. */
@@ -162,7 +164,7 @@ export class TestClient {
     return (actions ?? []) as CodeAction[];
   }
 
-  async #initialize({ folders = ['.'] }: ClientOptions): Promise<void> {
+  async #initialize({ folders = ['.'], hoverFormats }: ClientOptions): Promise<void> {
     this.connection.onNotification(PublishDiagnosticsNotification.type, (params) => {
       this.#shown.set(params.uri, params);
       const waiting = [...this.#waiting];
@@ -177,7 +179,10 @@ export class TestClient {
       workspaceFolders: folders.map((folder) => ({ uri: this.uri(folder), name: folder })),
       capabilities: {
         workspace: { didChangeWatchedFiles: { dynamicRegistration: true }, workspaceEdit: { documentChanges: true } },
-        textDocument: { publishDiagnostics: { relatedInformation: true } },
+        textDocument: {
+          publishDiagnostics: { relatedInformation: true },
+          ...(hoverFormats === undefined ? {} : { hover: { contentFormat: hoverFormats } }),
+        },
       },
     });
     await this.connection.sendNotification(InitializedNotification.type, {});
