@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { buildsOf, describeBuilds } from '../../server/src/core/builds';
+import { describeBuilds } from '../../server/src/core/builds';
 import { formatPropertyClass } from '../../server/src/core/standards/propertyClasses';
 import { formatDesignation } from '../../server/src/core/standards/threadDesignation';
 import { type FastenerJoint, jointsOf } from '../../server/src/core/workings/joint';
@@ -44,7 +44,7 @@ test('a nut and the shaft that it is screwed to make one joint', async () => {
   expect(joint?.friction).toEqual({ kind: 'stated', thread: 0.12, face: 0.12 });
   expect(joint?.face).toMatchObject({ from: 'family', face: { outer: 9, inner: 5.5 } });
   expect(joint?.prevailing?.value.text.trim()).toBe('1 N·m');
-  expect(joint?.hand).toBe('left');
+  expect(joint?.hands.map(({ value }) => value)).toEqual(['left']);
   expect(joint?.missing).toEqual([]);
 });
 
@@ -54,7 +54,7 @@ test('a thread that only the mate states is the thread of the joint, whichever o
     `${SPINDLE}, mates-with: cap-nut, thread: 1/4-28 UNF-LH }`,
   );
   expect(joints[0]?.facts.thread?.of).toBe('spindle');
-  expect(joints[0]?.hand).toBe('left');
+  expect(joints[0]?.hands.map(({ value }) => value)).toEqual(['left']);
   expect(joints[0]?.face?.from).toBe('assumed');
 });
 
@@ -72,12 +72,18 @@ test('where something differs the joint falls into pieces that together hold for
     'M6×1 cap-nut nut 10, spindle bolt 8.8: K1-B with the big wheel',
     'M6×1 cap-nut nut 8, spindle bolt 8.8: K1-B, without the big wheel',
   ]);
-  for (const build of buildsOf(space.everything, space, 100)) expect(build).toBeDefined();
   const overlapping = joints.flatMap((one, at) =>
     joints.slice(at + 1).filter((other) => other.where.overlaps(one.where)),
   );
   expect(overlapping).toEqual([]);
   expect(space.union(joints.map(({ where }) => where)).isEverything).toBe(true);
+});
+
+test('the hand does not split the joint, and is told by build', async () => {
+  const { space, joints } = await jointsWith(`${NUT}, thread: M5, hand: { k1-a: right, k1-b: left } }`, `${SPINDLE} }`);
+  expect(joints).toHaveLength(1);
+  const hands = joints[0]?.hands.map(({ value, where }) => `${value} ${describeBuilds(where, space)}`);
+  expect(hands).toEqual(['right K1-A', 'left K1-B']);
 });
 
 test('a mate that is only on some builds counts there alone', async () => {

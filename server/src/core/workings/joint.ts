@@ -1,4 +1,5 @@
 import type { FamilyView } from '../analysis/familyView';
+import { type HeldValue, heldValues } from '../analysis/heldValues';
 import type { BuildSet, BuildSpace } from '../builds';
 import type { QuantityValue, Text } from '../model/values';
 import { boundsOf } from '../quantity';
@@ -49,8 +50,8 @@ export interface FastenerJoint {
   /** Plugs, fittings and sensors without a class hold a seal, and are rightly tightened far below what a thread takes. */
   readonly use: 'sealing' | 'preloaded';
   readonly prevailing: Stated<QuantityValue> | undefined;
-  /** As stated, else as the designation marks it; undefined where neither says. */
-  readonly hand: 'left' | 'right' | undefined;
+  /** The hands by build, as stated, else as the designation marks them; a torque is the same for both. */
+  readonly hands: readonly HeldValue<'left' | 'right'>[];
   /** Facts that are not stated or cannot be read, as "the property class of the compressor nut". */
   readonly missing: readonly string[];
   /** What the formulas take; undefined where the thread is not known. */
@@ -66,12 +67,12 @@ const remembered = new WeakMap<BuildSpace, Map<string, readonly FastenerJoint[]>
 export function jointsOf(family: FamilyView, space: BuildSpace, id: string): readonly FastenerJoint[] {
   const known = remembered.get(space) ?? new Map<string, readonly FastenerJoint[]>();
   remembered.set(space, known);
-  const joints = known.get(id) ?? jointFacts(family, space, id).map((facts) => jointOf(family, id, facts));
+  const joints = known.get(id) ?? jointFacts(family, space, id).map((facts) => jointOf(family, space, facts, id));
   known.set(id, joints);
   return joints;
 }
 
-function jointOf(family: FamilyView, id: string, facts: JointFacts): FastenerJoint {
+function jointOf(family: FamilyView, space: BuildSpace, facts: JointFacts, id: string): FastenerJoint {
   const text = facts.thread?.value.text;
   const thread = text === undefined ? undefined : readThreadDesignation(text).designation;
   const face = thread && faceOf(thread, facts);
@@ -88,7 +89,7 @@ function jointOf(family: FamilyView, id: string, facts: JointFacts): FastenerJoi
     friction,
     use: isSealing(family.part(id)?.kind?.value, facts) ? 'sealing' : 'preloaded',
     prevailing: facts.prevailing,
-    hand: facts.hand?.value ?? markedHand(thread),
+    hands: handsOf(family, space, id, facts, thread),
     missing: missingFacts(family, id, facts, members, thread),
     joint: thread && face && { thread, face: face.face, parts: partsOf(members), friction },
   };
@@ -101,8 +102,19 @@ function isSealing(kind: string | undefined, { classes }: JointFacts): boolean {
 }
 
 /** A designation without a mark leaves the hand to the key, since most families state it there alone. */
-function markedHand(thread: ThreadDesignation | undefined): 'left' | 'right' | undefined {
-  return thread?.parts.some(({ kind }) => kind === 'hand') === true ? thread.hand : undefined;
+function handsOf(
+  family: FamilyView,
+  space: BuildSpace,
+  id: string,
+  { where }: JointFacts,
+  thread: ThreadDesignation | undefined,
+): readonly HeldValue<'left' | 'right'>[] {
+  const { held, absent } = heldValues(family.part(id)?.hand, space, where);
+  const stated = held.flatMap((one) => (one.value.value === undefined ? [] : [{ ...one, value: one.value.value }]));
+  const isMarked = thread?.parts.some(({ kind }) => kind === 'hand') === true;
+  return thread === undefined || !isMarked || absent.isEmpty
+    ? stated
+    : [...stated, { value: thread.hand, where: absent }];
 }
 
 const threadedKinds: ReadonlySet<string> = new Set(['nut', 'bolt', 'screw', 'stud', 'shaft', 'rod']);

@@ -3,7 +3,7 @@ import { type HeldValue, heldValues } from '../analysis/heldValues';
 import { presentBuilds } from '../analysis/presentBuilds';
 import type { BuildSet, BuildSpace } from '../builds';
 import type { Part } from '../model/generated/types';
-import type { ByBuild, Choice, QuantityValue, Text } from '../model/values';
+import type { ByBuild, QuantityValue, Text } from '../model/values';
 
 /** A fact and the part of which it is stated. */
 export interface Stated<Value> {
@@ -23,7 +23,6 @@ export interface JointFacts {
   readonly bearing: Stated<QuantityValue> | undefined;
   readonly friction: Stated<QuantityValue> | undefined;
   readonly prevailing: Stated<QuantityValue> | undefined;
-  readonly hand: Choice<'left' | 'right'> | undefined;
 }
 
 /**
@@ -73,7 +72,7 @@ class Splitting {
     where: BuildSet,
   ) {
     const nothing = { thread: undefined, bearing: undefined, friction: undefined, prevailing: undefined };
-    this.#pieces = [{ where, mates: [], classes: new Map(), hand: undefined, ...nothing }];
+    this.#pieces = [{ where, mates: [], classes: new Map(), ...nothing }];
   }
 
   pieces(): readonly JointFacts[] {
@@ -81,13 +80,6 @@ class Splitting {
     for (const mate of mates) this.#mate(mate);
     // What the fastener states itself comes before what is stated of its mate.
     for (const id of [this.id, ...mates]) this.#part(id);
-    const hand = this.family.part(this.id)?.hand;
-    this.#split(
-      this.#held(hand),
-      ({ node }) => node.text,
-      always,
-      (piece, value) => ({ ...piece, hand: value }),
-    );
     return this.#pieces;
   }
 

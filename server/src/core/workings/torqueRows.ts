@@ -1,3 +1,4 @@
+import { describeBuilds } from '../builds';
 import { boundsOf, formatQuantity, type Statement } from '../quantity';
 import { formatPropertyClass, type Strength } from '../standards/propertyClasses';
 import { advanceOf } from '../standards/threadGeometry';
@@ -17,7 +18,7 @@ export function torqueRows(one: TorqueCase): WorkingRow[] {
     { label: 'stated', text: value.text.trim() },
     ...howRows(one),
     ...(quantity?.dimension === 'torque' ? [{ label: 'in other units', text: inOtherUnits(quantity) }] : []),
-    ...jointRows(joint),
+    ...jointRows(one),
     ...(judgement === undefined || quantity === undefined ? [] : bandRows(judgement, quantity, joint)),
   ];
 }
@@ -41,10 +42,11 @@ function inOtherUnits(quantity: Statement): string {
   return others.map((unit) => roughTorque(nominal, unit)).join(', ');
 }
 
-function jointRows({ thread, facts, members, face, friction, prevailing, hand }: FastenerJoint): WorkingRow[] {
+function jointRows(one: TorqueCase): WorkingRow[] {
+  const { thread, facts, members, face, friction, prevailing } = one.joint;
   const { usual, stated } = frictionTexts(friction);
   const rows: (WorkingRow | undefined)[] = [
-    thread && facts.thread && { label: 'thread', text: `${facts.thread.value.text.trim()}${handWords(hand)}` },
+    thread && facts.thread && { label: 'thread', text: `${facts.thread.value.text.trim()}${handWords(one)}` },
     { label: 'parts', text: members.map(memberWords).join('; ') },
     { label: 'friction', text: stated ?? usual },
     face && {
@@ -56,8 +58,13 @@ function jointRows({ thread, facts, members, face, friction, prevailing, hand }:
   return rows.filter((row) => row !== undefined);
 }
 
-function handWords(hand: FastenerJoint['hand']): string {
-  return hand === undefined ? '' : `, ${hand}-hand`;
+/** ", left-hand", or ", right-hand on W1S, left-hand on W1R" where it differs on these builds. */
+function handWords({ joint: { hands }, where, space }: TorqueCase): string {
+  const here = hands.map(({ value, where: on }) => ({ value, on: on.and(where) })).filter(({ on }) => !on.isEmpty);
+  const [first] = here;
+  if (first === undefined) return '';
+  if (here.every(({ value }) => value === first.value)) return `, ${first.value}-hand`;
+  return here.map(({ value, on }) => `, ${value}-hand on ${describeBuilds(on, space)}`).join('');
 }
 
 function frictionTexts(friction: FastenerJoint['friction']): { usual: string; stated: string | undefined } {

@@ -1,10 +1,12 @@
-import { anyHeldOf, whereUnless } from '../../analysis/heldValues';
+import type { FamilyView } from '../../analysis/familyView';
+import { anyHeldOf, type HeldValue, whereUnless } from '../../analysis/heldValues';
 import type { InstructionView, ProcedureView } from '../../analysis/procedureView';
 import { type Tightened, tightened, torquesOfInstruction, torquesOfPart } from '../../analysis/statedTorques';
 import type { TightenInstruction } from '../../model/generated/types';
 import type { QuantityValue } from '../../model/values';
 import { pairOf } from '../../syntax/node';
 import { jointsOf } from '../../workings/joint';
+import type { Stated } from '../../workings/jointFacts';
 import { torqueWorkingsOfInstruction } from '../../workings/torqueWorking';
 import { defineRule } from '../defineRule';
 import { inStep, withFamily } from '../examples';
@@ -56,9 +58,9 @@ function check(
   const own = torquesOfInstruction(instruction, space, where);
   const rest = torquesOfPart(part, space, own.absent);
   const torqued = anyHeldOf([...own.torques, ...rest.torques], space);
-  for (const { prevailing, where: joined } of jointsOf(family, space, ref.id)) {
-    const silent = torqued.and(joined);
-    if (prevailing === undefined || silent.isEmpty || !isTorque(prevailing.value)) continue;
+  for (const { value: prevailing, where: locking } of prevailingTorques(procedure, family, ref.id)) {
+    const silent = torqued.and(locking);
+    if (silent.isEmpty) continue;
     ctx.report(ref.range, 'notAdded', [name, prevailing.value.text.trim()], {
       about: [ref.id],
       ...whereUnless(silent, where, space),
@@ -73,6 +75,21 @@ function check(
       working: () => torqueWorkingsOfInstruction(procedure, view),
     });
   }
+}
+
+/** The prevailing torques that can be read, each with all builds on which it is stated. */
+function prevailingTorques(
+  { space }: ProcedureView,
+  family: FamilyView,
+  id: string,
+): HeldValue<Stated<QuantityValue>>[] {
+  const byText = new Map<string, HeldValue<Stated<QuantityValue>>>();
+  for (const { prevailing, where } of jointsOf(family, space, id)) {
+    if (prevailing === undefined || !isTorque(prevailing.value)) continue;
+    const text = prevailing.value.text.trim();
+    byText.set(text, { value: prevailing, where: byText.get(text)?.where.or(where) ?? where });
+  }
+  return [...byText.values()];
 }
 
 function isTorque({ reading }: QuantityValue): boolean {
