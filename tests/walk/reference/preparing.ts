@@ -16,7 +16,7 @@ export function apply(unit: Unit, id: string, { apply: used, at }: ApplyInstruct
     if (kind === 'threadlocker') {
       if (state.oily) unit.fail('threadlocker-on-oil', id);
       state.threadlocked = true;
-      state.threadlockBroken = false;
+      if (state.pieces === 0) state.threadlockBroken = false;
     } else if (kind !== undefined && LUBRICANTS.has(kind)) {
       state.lubricated = true;
       if (at === undefined ? facts.part(id).thread !== undefined : /thread/i.test(at.text)) state.oily = true;

@@ -83,6 +83,8 @@ export interface Failure {
   readonly index: number;
   /** The earlier instruction that made it so, and what it did. */
   readonly because: Happening | undefined;
+  /** What made a result worthless after it was made. */
+  readonly undone: Happening | undefined;
   /** What a loop fails with, the second time round. */
   readonly within: Failure | undefined;
 }

@@ -1,7 +1,7 @@
 import { namedRefs } from '../analysis/instructions';
 import type { BuildSet } from '../builds';
 import type { ItemRange } from '../syntax/node';
-import type { Cause, Failure, Happening } from './failure';
+import type { Cause, Deed, Failure, Happening } from './failure';
 import { PREMISES } from './premise';
 import type { Walked } from './rewalk';
 import type { Found } from './walker';
@@ -14,6 +14,9 @@ const CERTAIN: ReadonlySet<Cause> = new Set(['cleaning-forbidden', 'loop-broken'
 export function failuresOf(walked: Walked): Failure[] {
   return new Telling(walked).all();
 }
+
+/** Deeds that make what depends on a part worthless. */
+const TOUCHES: readonly Deed[] = ['fitted', 'removed', 'loosened', 'tightened', 'seated', 'adjusted'];
 
 class Telling {
   readonly #failures: Failure[] = [];
@@ -96,13 +99,22 @@ class Telling {
       at: told.at,
       index,
       because,
+      undone: undefined,
       within,
     });
   }
 
   #failure({ cause, about, other, where, blame }: Found, index: number, at: ItemRange | undefined): Failure {
     const because = blame === undefined ? undefined : this.#lastTime(index, blame.part, blame.deeds, where);
-    return { cause, about, other, where, at, index, because, within: undefined };
+    const undone = because?.what === 'measured' ? this.#undoing(index, about, where, because.index) : undefined;
+    return { cause, about, other, where, at, index, because, undone, within: undefined };
+  }
+
+  /** The last touch of what a result depends on, after it was made. */
+  #undoing(before: number, result: string, where: BuildSet, since: number): Happening | undefined {
+    const causes = this.walked.plan.unit.relations.causesOf(result);
+    const touches = causes.flatMap((part) => this.#lastTime(before, part, TOUCHES, where) ?? []);
+    return touches.filter(({ index }) => index > since).sort((a, b) => b.index - a.index)[0];
   }
 
   /** The last time, before an instruction, that one of these deeds was done to a part for some of the builds. */

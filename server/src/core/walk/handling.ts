@@ -31,7 +31,9 @@ function lock(walker: Walker, id: string, act: Act): void {
   const where = walker.meant(id, act);
   const oily = where.and(walker.state.lane(id).oily);
   walker.fail('threadlocker-on-oil', id, oily, { blame: ['applied'] });
-  walker.state.change(id, where, ['threadlocked'], ['unbonded']);
+  walker.state.change(id, where, ['threadlocked']);
+  // What broke in place is mended only on a fastener that is off.
+  walker.state.change(id, where.minus(walker.state.lane(id).partly), [], ['unbonded']);
 }
 
 /** Cleans a part: oil, threadlocker and paint marks come off. Blasting leaves dirt behind. */

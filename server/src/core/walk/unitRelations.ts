@@ -26,6 +26,7 @@ export class UnitRelations {
   readonly #riders: Links;
   readonly #sealedBy: Links;
   readonly #lockedBy: Links;
+  readonly #causes: Links;
   readonly #voids: Links;
   readonly #groups: Links;
   readonly #members: Links;
@@ -47,12 +48,11 @@ export class UnitRelations {
     this.#lockedBy = turned(this.#locks);
     const { limits = [], checks = [], balanceGroups = [] } = family.value;
     const names = (refs: readonly IdRef[] | undefined): readonly string[] => this.#withSubstitutes(refs ?? []);
-    this.#voids = turned(
-      new Map([
-        ...limits.map(({ id, value }) => [id.id, names(value.voidBy)] as const),
-        ...checks.map(({ id, value }) => [id.id, names(value.after)] as const),
-      ]),
-    );
+    this.#causes = new Map([
+      ...limits.map(({ id, value }) => [id.id, names(value.voidBy)] as const),
+      ...checks.map(({ id, value }) => [id.id, names(value.after)] as const),
+    ]);
+    this.#voids = turned(this.#causes);
     this.#members = new Map(balanceGroups.map(({ id, value }) => [id.id, names(value.members)]));
     this.#groups = turned(this.#members);
     const together = this.#forward((part) => part.comesWith);
@@ -80,6 +80,8 @@ export class UnitRelations {
   lockedBy = (fastener: string): readonly string[] => this.#lockedBy.get(fastener) ?? NONE;
   /** Limits and checks whose result is worth nothing once the part is touched. */
   resultsOn = (id: string): readonly string[] => this.#voids.get(id) ?? NONE;
+  /** The parts that make a limit or check worthless when they are touched. */
+  causesOf = (result: string): readonly string[] => this.#causes.get(result) ?? NONE;
   groupsOf = (id: string): readonly string[] => this.#groups.get(id) ?? NONE;
   membersOf = (group: string): readonly string[] => this.#members.get(group) ?? NONE;
   /** Parts that are renewed together with a part, whichever of the two says so. */

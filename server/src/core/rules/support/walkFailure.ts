@@ -37,13 +37,12 @@ export function reportFailure<M extends Messages, Key extends keyof M & string>(
   if (procedure === undefined) return;
   const { because } = failure;
   const about = failure.other === undefined ? [failure.about] : [failure.about, failure.other];
-  const shows = failure.at !== undefined && because !== undefined;
+  const led = failure.undone ?? (failure.at === undefined ? undefined : because);
   ctx.report(placeOf(procedure, failure), key, args, {
     about,
     where: { set: failure.where, space: procedure.space, forks: (index) => walkOf(procedure)?.forks[index] },
-    related: shows
-      ? [{ range: because.at, message: `The ${nameOf(procedure, because.part)} ${DONE[because.what]}` }]
-      : [],
+    related:
+      led === undefined ? [] : [{ range: led.at, message: `The ${nameOf(procedure, led.part)} ${DONE[led.what]}` }],
     fixes: () => walkFixes(procedure, failure, ctx.around.findingsIn),
   });
 }

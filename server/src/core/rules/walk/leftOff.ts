@@ -15,8 +15,7 @@ export const leftOff = defineRule({
     right: inStep('- remove: [cover-screw, cover, cover-seal]\n- install: [cover-seal, cover, cover-screw]'),
   },
   messages: {
-    fails: (part: string) =>
-      `The ${part} is not in place when the work is over; fit it, or let the procedure end with parts`,
+    fails: (part: string) => `The ${part} is not in place when the work is over; fit it before the end`,
   },
   check: {
     failure(failure, ctx) {

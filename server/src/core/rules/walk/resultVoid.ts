@@ -25,12 +25,17 @@ export const resultVoid = defineRule({
     ),
   },
   messages: {
-    fails: (limit: string) =>
-      `The ${limit} is measured here and then made void by later work; measure it again afterwards`,
+    fails: (limit: string) => `The ${limit} is measured here and is not right; measure it again afterwards`,
+    undone: (limit: string, part: string) =>
+      `The ${limit} is measured here and then made void: the ${part} is touched after it; measure it again afterwards`,
   },
   check: {
     failure(failure, ctx) {
-      if (failure.cause === 'result-void') reportFailure(ctx, failure, 'fails', [nameOf(ctx.procedure, failure.about)]);
+      if (failure.cause !== 'result-void') return;
+      const limit = nameOf(ctx.procedure, failure.about);
+      const { undone } = failure;
+      if (undone === undefined) reportFailure(ctx, failure, 'fails', [limit]);
+      else reportFailure(ctx, failure, 'undone', [limit, nameOf(ctx.procedure, undone.part)]);
     },
   },
 });

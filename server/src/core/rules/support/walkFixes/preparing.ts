@@ -1,6 +1,7 @@
 import type { EntryLines } from './block';
 import type { Candidate } from './candidate';
 import { insert } from './edits';
+import { fitting } from './fitting';
 import type { Scene } from './scene';
 import { cleaning, lubrication, threadlocking } from './stores';
 import { treatedFirst } from './touching';
@@ -24,8 +25,14 @@ export function lubricateFixes(scene: Scene): Candidate[] {
   return applied(scene, lubrication(scene, scene.about));
 }
 
+/** On a fastener that was loosened in place it has to come off first: threadlocker does not get under it there. */
 export function threadlockFixes(scene: Scene): Candidate[] {
-  return applied(scene, threadlocking(scene, scene.about));
+  const { about, showing } = scene;
+  if (showing?.view.instruction.verb !== 'tighten') return applied(scene, threadlocking(scene, about));
+  const again = fitting(scene, about, false);
+  if (again === undefined) return [];
+  const title = `Take off ${scene.the(about)} and put threadlocker on it`;
+  return insert(scene, title, 'before', showing, [[`remove: ${about}`], ...again]);
 }
 
 function applied(scene: Scene, entry: EntryLines | undefined): Candidate[] {
@@ -33,6 +40,5 @@ function applied(scene: Scene, entry: EntryLines | undefined): Candidate[] {
   const consumable = entry[0]?.slice('apply: '.length) ?? '';
   const name = scene.procedure.consumables.get(consumable)?.entry.value.name?.text ?? consumable;
   const { about, showing } = scene;
-  const verb = showing?.view.instruction.verb === 'tighten' ? 'tightened' : 'fitted';
-  return insert(scene, `Put ${name} on ${scene.the(about)} before it is ${verb}`, 'before', showing, [entry]);
+  return insert(scene, `Put ${name} on ${scene.the(about)} before it is fitted`, 'before', showing, [entry]);
 }
