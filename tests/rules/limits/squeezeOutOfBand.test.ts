@@ -43,9 +43,7 @@ test('stretch and fill stand beside it, and inches are understood', async () => 
     'section: 0.070 ± 0.003 in, inside-diameter: 2.614 in, groove: { depth: 0.062..0.065 in, width: 0.100 in, diameter: 2.65 in, motion: static }',
   );
   const [message] = await reported(inches, RULE);
-  expect(message).toContain(
-    '; it is stretched by 1.4 % and fills 54 % to 68 % of the groove; the groove is too deep',
-  );
+  expect(message).toContain('; it is stretched by 1.4 % and fills 54 % to 68 % of the groove; the groove is too deep');
 });
 
 test('what is not stated concludes nothing', async () => {
