@@ -12,7 +12,7 @@ const mostTerms = 4;
  * where every symbol is known and the numbers come out at the value, powers of ten between the units aside (`·10⁻³`): a
  * line that a reader recalculates in vain is worse than none.
  */
-export function filledFormula({ formula, value }: CalculationStep, known: KnownValues): string | undefined {
+export function filledFormula({ formula, value, unit }: CalculationStep, known: KnownValues): string | undefined {
   const symbols = symbolsIn(formula);
   if (symbols.length === 0 || symbols.some((symbol) => known.latest(symbol) === undefined)) return undefined;
   const exact = writtenOut(formula, known, (one) => String(Math.abs(one.value)));
@@ -20,7 +20,8 @@ export function filledFormula({ formula, value }: CalculationStep, known: KnownV
   const power = result === undefined ? undefined : powerBetween(value, result);
   const filled = writtenOut(formula, known, ({ shown }) => shown.replaceAll(' ', '').replace(/^−/, ''));
   if (power === undefined || filled === undefined) return undefined;
-  if (power === 0) return filled;
+  // A share of 0.176 is 17.6 %, without a factor.
+  if (power === (unit === '%' ? 2 : 0)) return filled;
   return `${isSum(filled) ? `(${filled})` : filled}·10${superscript(power)}`;
 }
 

@@ -1,4 +1,5 @@
 import {
+  allUnits,
   boundsOf,
   type Dimension,
   decimalsOf,
@@ -38,9 +39,20 @@ function titleOf(quantity: Quantity): string {
 
 /** The rows of a quantity, for a working that is about more than the quantity. */
 export function quantityRows(quantity: Quantity): WorkingRow[] {
-  const others = otherUnits(quantity).map((unit) => ({ label: `in ${unit.symbol}`, text: textIn(quantity, unit) }));
+  const others = otherUnits(quantity).map((unit) => ({ label: unitLabel(unit), text: textIn(quantity, unit) }));
   return [...allowedRows(quantity), ...others, ...bracketsRows(quantity)];
 }
+
+function unitLabel(unit: Unit): string {
+  return `in ${unit.symbol}`;
+}
+
+/** Whether a row says what a value is in another unit. */
+export function isUnitRow({ label }: WorkingRow): boolean {
+  return unitLabels.has(label);
+}
+
+const unitLabels: ReadonlySet<string> = new Set(allUnits.map(unitLabel));
 
 /** The units that the trade writes, but for the written one, one of the same size, and those in which the number is unwieldy. */
 function otherUnits(quantity: Quantity): readonly Unit[] {

@@ -1,9 +1,10 @@
 import { type CalculationLine, calculationLines, equationLines, lengthOf } from './calculationText';
-import type { Working } from './working';
+import { isUnitRow } from './quantityWorking';
+import type { Working, WorkingRow } from './working';
 import { notKnown, runsOf, shownLabel, workingTitle, wrappedList } from './workingText';
 
-/** How many characters a block of code holds in the hover of an editor before it has to be scrolled. */
-const codeWidth = 66;
+/** How many characters a block of code in the hover of an editor holds before it has to be scrolled, in a window of usual width. */
+const codeWidth = 80;
 
 /** A working as Markdown for a hover: a table of what is stated and follows, the calculation as a block of code. */
 export function workingMarkdown(working: Working): string {
@@ -23,8 +24,16 @@ function heading(working: Working): string {
 
 /** The title is the head of the table, so that nothing is spent on an empty one. */
 function table({ title, builds, rows }: Working): string {
-  const lines = rows.map(({ label, text }) => `| ${escaped(shownLabel(label))} | ${escaped(text)} |`);
+  const lines = inFewRows(rows).map(({ label, text }) => `| ${escaped(shownLabel(label))} | ${escaped(text)} |`);
   return [`| ${escaped(shownLabel(title))} | ${escaped(builds)} |`, '|:--|:--|', ...lines].join('\n');
+}
+
+/** A hover shows eight rows or so before it has to be scrolled, so all units share one. */
+function inFewRows(rows: readonly WorkingRow[]): WorkingRow[] {
+  const first = rows.findIndex(isUnitRow);
+  const units = rows.filter(isUnitRow).map(({ text }) => text);
+  const others = rows.filter((row) => !isUnitRow(row));
+  return units.length < 2 ? [...rows] : others.toSpliced(first, 0, { label: 'in other units', text: units.join('; ') });
 }
 
 /** What is given stands on common lines; each thing that follows has its own, with its name behind it. */

@@ -2,6 +2,7 @@ import type { QuantityValue } from '../../model/values';
 import { withExactUnits } from '../../workings/exactUnits';
 import { type TorqueCase, torqueCasesOfInstruction, torqueCasesOfPart } from '../../workings/torqueCases';
 import { torqueWorking } from '../../workings/torqueWorking';
+import type { Working, WorkingRow } from '../../workings/working';
 import type { Place } from '../place';
 import { type Finder, type FoundWorking, finder, foundOn } from './finder';
 
@@ -20,7 +21,16 @@ function torquesFound(cases: readonly TorqueCase[], { value, key }: Place): Foun
     if (value.is === 'quantity' && key !== 'angle') return isOf(one, value.value);
     return value.is !== 'ref' || key !== 'tighten' || one.joint.id === value.ref.id;
   });
-  return pointed.map((one) => foundOn(withExactUnits(torqueWorking(one), one.value), one.where, one.space));
+  return pointed.map((one) => foundOn(workingOf(one), one.where, one.space));
+}
+
+/** What was found of the torque stands right behind the torque: it is what most people look for. */
+function workingOf(one: TorqueCase): Working {
+  const working = withExactUnits(torqueWorking(one), one.value);
+  const isVerdict = ({ label }: WorkingRow) => label === 'the torque is' || label === 'usual band';
+  const [stated, ...rest] = working.rows.filter((row) => !isVerdict(row));
+  const verdict = working.rows.filter(isVerdict).toReversed();
+  return { ...working, rows: [...(stated === undefined ? [] : [stated]), ...verdict, ...rest] };
 }
 
 function isOf({ value, joint }: TorqueCase, pointed: QuantityValue): boolean {
