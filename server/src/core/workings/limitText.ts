@@ -50,9 +50,14 @@ function rangeIn(lowest: number, highest: number, unit: Unit): string {
 function lengthNumber(millimetres: number, unit: Unit): string {
   const finest = Math.abs(millimetres) < fineBelow ? 0.0001 : 0.001;
   const exponent = Math.ceil(Math.log10(finest / unit.factor) - 1e-9);
-  const rounded = Number(fromBase(millimetres, unit).toFixed(Math.max(0, -exponent)));
+  const rounded = halfUp(fromBase(millimetres, unit), Math.max(0, -exponent));
   const decimals = Math.min(Math.max(0, -exponent), `${rounded}`.includes('e') ? 4 : decimalsIn(rounded));
   return formatNumber(rounded, 10 ** -decimals);
+}
+
+/** 0.0375 is 0.038 to three places, though the nearest double lies a little below. */
+function halfUp(value: number, places: number): number {
+  return Number((value * (1 + 1e-12)).toFixed(places));
 }
 
 function decimalsIn(value: number): number {
