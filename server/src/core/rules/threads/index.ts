@@ -2,6 +2,7 @@ import type { Rule } from '../defineRule';
 import { nutWeakerThanBolt } from './nutWeakerThanBolt';
 import { prevailingTorqueNotAdded } from './prevailingTorqueNotAdded';
 import { propertyClassWrong } from './propertyClassWrong';
+import { stainlessThreadsDry } from './stainlessThreadsDry';
 import { threadHandContradicted } from './threadHandContradicted';
 import { threadHandMissing } from './threadHandMissing';
 import { threadNotStandard } from './threadNotStandard';
@@ -16,6 +17,7 @@ export const THREAD_RULES: readonly Rule[] = [
   threadsDiffer,
   propertyClassWrong,
   nutWeakerThanBolt,
+  stainlessThreadsDry,
   torqueImplausible,
   torqueAboveProof,
   prevailingTorqueNotAdded,
