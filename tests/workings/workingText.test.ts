@@ -43,9 +43,9 @@ describe('a working as text', () => {
   Stated        5 N·m
   Weakest part  bolt of class 8.8
 
-  Given         d = 5 mm (nominal diameter), P = 0.8 mm (pitch)
+  Given         d = 5 mm (nominal diameter), P = 0.8 mm (pitch),
+                S_p = 580 MPa (proof stress, ISO 898-1:2013)
   Stress area   A_s = π/4·(d − 0.9382·P)² = π/4·(5 − 0.9382·0.8)² = 14.2 mm²
-  Proof stress  S_p = 580 MPa  (ISO 898-1:2013)
   Preload       F = S_p·A_s = 580·14.2 = 8230 N
 
   Not known: the property class of the shaft
@@ -54,7 +54,7 @@ describe('a working as text', () => {
 
   test('keeps to the width, and no number is torn from its unit', () => {
     const text = 'about 12.5 N·m and then 110.25 N·m and again 7.125 N·m on the long way to the end of it all';
-    const narrow = workingText({ ...WORKING, rows: [{ label: 'a', text }] }, 50).split('\n');
+    const narrow = workingText({ ...WORKING, rows: [{ label: 'a', text }], steps: [] }, 50).split('\n');
     expect(narrow.filter((line) => [...line].length > 50)).toEqual([]);
     expect(narrow.join('\n')).not.toMatch(/\d\n\s*N·m/);
     expect(narrow.join(' ').replace(/\s+/g, ' ')).toContain(text);
@@ -75,9 +75,8 @@ describe('a working as Markdown', () => {
 *Not known: the property class of the shaft*
 
 \`\`\`text
-d = 5 mm, P = 0.8 mm
+d = 5 mm, P = 0.8 mm, S_p = 580 MPa (ISO 898-1:2013)
 A_s = π/4·(d − 0.9382·P)² = π/4·(5 − 0.9382·0.8)² = 14.2 mm²  stress area
-S_p = 580 MPa  (ISO 898-1:2013)  proof stress
 F = S_p·A_s = 580·14.2 = 8230 N  preload
 \`\`\`
 
@@ -98,6 +97,14 @@ describe('numbers set into a formula', () => {
     expect(equationOf(steps, 'F')).toBe('F = 2·µ = 2·0.1 = 0.2 N');
     // The formula is not spelt out again.
     expect(equationOf(again, 'F')).toBe('F = 2·0.14 = 0.28 N');
+  });
+
+  test('stand behind what is given; a symbol that gets another value begins anew', () => {
+    const given = (symbol: string, value: number) => step(symbol, symbol, 'given', value, '');
+    const low = [given('a', 1), step('F', '', '2·a', 2, ''), given('b', 3), step('M', '', 'F·b', 6, '')];
+    const high = [given('a', 5), step('F', '', '2·a', 10, ''), given('b', 4), step('M', '', 'F·b', 40, '')];
+    const lines = calculationLines([...low, ...high]).map(({ symbol, equals }) => `${symbol} = ${equals.at(-1)}`);
+    expect(lines).toEqual(['a = 1', 'b = 3', 'F = 2', 'M = 6', 'a = 5', 'b = 4', 'F = 10', 'M = 40']);
   });
 
   test('show the power of ten between the units', () => {

@@ -1,17 +1,20 @@
 import type { CalculationStep } from '../standards/calculation';
 import { filledFormula } from './filledFormula';
+import { isGiven } from './formulaText';
+import { givenFirst } from './givenFirst';
 import { KnownValues } from './knownValues';
 import { shownNumber } from './shownNumber';
 
 /** One line of a calculation in pieces: `A_s`, then what it equals, the value last. */
 export interface CalculationLine {
   readonly symbol: string;
-  /** What the symbol stands for. */
+  /** What the symbol stands for; '' where it is given another value, its name having been told. */
   readonly name: string;
   /** Formula, formula with numbers, value: as many of them as say something. */
   readonly equals: readonly string[];
-  /** Where a value is looked up, as `ISO 898-1:2013`; '' where it is given or worked out. */
+  /** Where a value is looked up, as `ISO 898-1:2013`; '' where it is stated or worked out. */
   readonly source: string;
+  /** It is where the calculation starts from: stated, or looked up. */
   readonly isGiven: boolean;
 }
 
@@ -22,8 +25,8 @@ export interface CalculationLine {
 export function calculationLines(steps: readonly CalculationStep[]): CalculationLine[] {
   const known = new KnownValues();
   const told = new Set<string>();
-  return steps.map((step) => {
-    const law = `${step.symbol} = ${step.formula}`;
+  return givenFirst(steps).map((step) => {
+    const law = `${step.symbol} = ${isGiven(step) ? step.name : step.formula}`;
     const line = lineOf(step, known, told.has(law));
     known.add(step, numberOf(step));
     told.add(law);
@@ -33,23 +36,18 @@ export function calculationLines(steps: readonly CalculationStep[]): Calculation
 
 function lineOf(step: CalculationStep, known: KnownValues, isTold: boolean): CalculationLine {
   const { symbol, name, formula, unit } = step;
-  const isGiven = formula === 'given';
   const value = unit === '' ? numberOf(step) : `${numberOf(step)}${gap(unit)}${unit}`;
-  if (isGiven || isSource(formula)) {
-    return { symbol, name, equals: [value], source: isGiven ? '' : formula, isGiven };
+  if (isGiven(step)) {
+    const source = formula === 'given' ? '' : formula;
+    return { symbol, name: isTold ? '' : name, equals: [value], source, isGiven: true };
   }
   const filled = filledFormula(step, known);
-  const worked = filled === undefined ? [formula, value] : [...(isTold ? [] : [formula]), filled, value];
-  return { symbol, name, equals: worked, source: '', isGiven };
+  const equals = filled === undefined ? [formula, value] : [...(isTold ? [] : [formula]), filled, value];
+  return { symbol, name, equals, source: '', isGiven: false };
 }
 
-function numberOf({ value, unit, formula }: CalculationStep): string {
-  return shownNumber(value, unit, formula === 'given' || isSource(formula));
-}
-
-/** A formula has signs of arithmetic and no words; anything else says where the value is looked up. */
-function isSource(formula: string): boolean {
-  return /\b(?:ISO|ASME|VDI|SAE|DIN|EN|ASTM)\b|\p{L}{5,}/u.test(formula);
+function numberOf(step: CalculationStep): string {
+  return shownNumber(step.value, step.unit, isGiven(step));
 }
 
 function gap(unit: string): string {
@@ -57,10 +55,7 @@ function gap(unit: string): string {
 }
 
 /** `F = a·b = 2·3 = 6 N` in as few lines as a width allows, those after the first below the sign of equality. */
-export function equationLines({ symbol, equals, source }: CalculationLine, width: number): string[] {
-  const cited = source === '' ? '' : `  (${source})`;
-  const whole = `${[symbol, ...equals].join(' = ')}${cited}`;
-  if (lengthOf(whole) <= width) return [whole];
+export function equationLines({ symbol, equals }: CalculationLine, width: number): string[] {
   const indent = ' '.repeat(lengthOf(symbol));
   const lines = [symbol];
   for (const [i, piece] of equals.entries()) {
@@ -69,7 +64,7 @@ export function equationLines({ symbol, equals, source }: CalculationLine, width
     if (i === 0 || lengthOf(together) <= width) lines.push(together);
     else lines.push(last, `${indent} = ${piece}`);
   }
-  return [...lines.slice(0, -1), `${lines.at(-1)}${cited}`];
+  return lines;
 }
 
 /** Characters as a terminal shows them, however they are encoded. */

@@ -1,5 +1,6 @@
 import type { CalculationStep } from '../standards/calculation';
 import { evaluate } from './arithmetic';
+import { SYMBOL, symbolsIn } from './formulaText';
 import type { KnownValue, KnownValues } from './knownValues';
 
 /** Formulas of the field have rounded constants (0.16 for 1/(2π)), so that they come out this close. */
@@ -24,13 +25,6 @@ export function filledFormula({ formula, value, unit }: CalculationStep, known: 
   if (power === (unit === '%' ? 2 : 0)) return filled;
   return `${isSum(filled) ? `(${filled})` : filled}·10${superscript(power)}`;
 }
-
-/** The symbols in a formula; π is a number, and Σ an instruction. */
-function symbolsIn(formula: string): string[] {
-  return (formula.match(SYMBOL) ?? []).filter((symbol) => symbol !== 'π' && symbol !== 'Σ');
-}
-
-const SYMBOL = /\p{L}[\p{L}\p{Nd}_]*(?:\.\d+)?/gu;
 
 function writtenOut(formula: string, known: KnownValues, textOf: (one: KnownValue) => string): string | undefined {
   const [, root, signed, body] = /^(√?)Σ (±?)(.+)$/.exec(formula) ?? [];

@@ -40,13 +40,13 @@ function inFewRows(rows: readonly WorkingRow[]): WorkingRow[] {
 function codeLines(lines: readonly CalculationLine[]): string[] {
   return runsOf(lines).flatMap((run) => {
     const [first] = run;
-    if (first === undefined || first.isGiven)
-      return wrappedList(
-        run.map(({ symbol, equals }) => `${symbol} = ${equals.join(' = ')}`),
-        codeWidth,
-      );
+    if (first === undefined || first.isGiven) return wrappedList(run.map(givenText), codeWidth);
     return named(equationLines(first, codeWidth), first.name);
   });
+}
+
+function givenText({ symbol, equals, source }: CalculationLine): string {
+  return `${symbol} = ${equals.join(' = ')}${source === '' ? '' : ` (${source})`}`;
 }
 
 function named(lines: readonly string[], name: string): string[] {

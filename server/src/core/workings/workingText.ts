@@ -19,7 +19,8 @@ export function workingText(working: Working, width = usualWidth): string {
     [...missing.map(notKnown), ...cited].flatMap((note) => indented(wrapped(note, width - 2))),
   ];
   const written = blocks.filter((block) => block.length > 0).map((block) => block.join('\n'));
-  return [workingTitle(working), written.join('\n\n')].filter((part) => part !== '').join('\n');
+  const title = wrapped(workingTitle(working), width).join('\n ');
+  return [title, written.join('\n\n')].filter((part) => part !== '').join('\n');
 }
 
 interface CalculationBlock {
@@ -48,8 +49,9 @@ export function runsOf(lines: readonly CalculationLine[]): CalculationLine[][] {
   return runs;
 }
 
-function givenText({ symbol, name, equals }: CalculationLine): string {
-  return `${symbol} = ${equals.join(' = ')} (${name})`;
+function givenText({ symbol, name, equals, source }: CalculationLine): string {
+  const said = [name, source].filter((part) => part !== '').join(', ');
+  return `${symbol} = ${equals.join(' = ')}${said === '' ? '' : ` (${said})`}`;
 }
 
 /** The title with the builds that it holds for. */
