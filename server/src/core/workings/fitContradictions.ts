@@ -35,7 +35,8 @@ export function fitContradictions(family: FamilyView, id: string): FitContradict
     const { where, bore, shaft } = fit;
     if (!isOneSize(fit)) return [{ where, fit, is: 'sizes' }];
     const found: FitContradiction[] = [];
-    if (interference !== undefined && !allowsInterference(interference, fit)) {
+    const worked = bore.from === 'interference' || shaft.from === 'interference';
+    if (interference !== undefined && !worked && !allowsInterference(interference, fit)) {
       found.push({ where, fit, is: 'interference', stated: interference });
     }
     if (written === undefined || classes === undefined) return found;

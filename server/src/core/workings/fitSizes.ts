@@ -1,5 +1,5 @@
 import type { FamilyView } from '../analysis/familyView';
-import { heldValues, meetings } from '../analysis/heldValues';
+import { type HeldValue, heldValues, meetings } from '../analysis/heldValues';
 import { presentBuilds } from '../analysis/presentBuilds';
 import type { BuildSet, BuildSpace } from '../builds';
 import type { Part } from '../model/generated/types';
@@ -13,7 +13,9 @@ import { dimensionOf } from './limitChain';
 export interface FitSize {
   readonly bounds: Bounds;
   readonly text: string;
-  /** Undefined where it is from the class of the fit. */
+  /** Of a dimension, of the class of the fit, or of the other diameter and the interference that the fit states. */
+  readonly from: 'dimension' | 'class' | 'interference';
+  /** The value of the dimension. */
   readonly value: QuantityValue | undefined;
 }
 
@@ -34,6 +36,8 @@ export interface FitCase {
   readonly assumed: string | undefined;
 }
 
+type SizeOnBuilds = HeldValue<FitSize>;
+
 /** Hole and shaft that the class of a fit allows; undefined where it names no size, or classes that are not in the table. */
 export interface ClassSizes {
   readonly hole: LimitsOfSize;
@@ -48,8 +52,12 @@ export function fitCases(family: FamilyView, id: string, space: BuildSpace): Fit
   if (part === undefined || fit === undefined || unit === undefined) return [];
   const within = presentBuilds(family, space, id);
   const classes = classSizes(part);
-  const bores = sizes(family, fit.bore, classes?.hole, space, within);
-  const shafts = sizes(family, fit.shaft, classes?.shaft, space, within);
+  const [ownBores, ownShafts] = [
+    sizes(family, fit.bore, classes?.hole, space, within),
+    sizes(family, fit.shaft, classes?.shaft, space, within),
+  ];
+  const bores = fit.bore === undefined && classes === undefined ? across(ownShafts, part, 'bore') : ownBores;
+  const shafts = fit.shaft === undefined && classes === undefined ? across(ownBores, part, 'shaft') : ownShafts;
   return [...meetings(bores, shafts)].map(({ first: bore, second: shaft, where }) => ({
     part: id,
     other: otherPart(part),
@@ -60,7 +68,7 @@ export function fitCases(family: FamilyView, id: string, space: BuildSpace): Fit
     fit: fitOfSizes(limits(bore), limits(shaft)),
     unit: (bore.value ?? shaft.value)?.reading.quantity?.unit ?? unit,
     clearance: clearanceOf(part),
-    assumed: bore.value === undefined || shaft.value === undefined ? fit.class?.text : undefined,
+    assumed: bore.from === 'class' || shaft.from === 'class' ? fit.class?.text : undefined,
   }));
 }
 
@@ -83,19 +91,37 @@ function sizes(
   ofClass: LimitsOfSize | undefined,
   space: BuildSpace,
   within: BuildSet,
-): { readonly value: FitSize; readonly where: BuildSet }[] {
+): SizeOnBuilds[] {
   if (ref === undefined) return ofClass === undefined ? [] : [{ value: fromClass(ofClass), where: within }];
-  return heldValues(dimensionOf(family, ref.id), space, within).held.flatMap(({ value, where }) => {
+  return heldValues(dimensionOf(family, ref.id), space, within).held.flatMap(({ value, where }): SizeOnBuilds[] => {
     const { quantity } = value.reading;
     const bounds = quantity?.dimension === 'length' ? boundsOf(quantity) : undefined;
     if (bounds === undefined || !Number.isFinite(bounds.lowest) || !Number.isFinite(bounds.highest)) return [];
-    return bounds.lowest > 0 ? [{ value: { bounds, text: value.text.trim(), value }, where }] : [];
+    return bounds.lowest > 0 ? [{ value: { bounds, text: value.text.trim(), from: 'dimension', value }, where }] : [];
   });
 }
 
 function fromClass({ smallest, largest }: LimitsOfSize): FitSize {
   const bounds = { lowest: smallest, nominal: (smallest + largest) / 2, highest: largest };
-  return { bounds, text: `${smallest}..${largest} mm`, value: undefined };
+  return { bounds, text: `${smallest}..${largest} mm`, from: 'class', value: undefined };
+}
+
+/** The other diameter of a fit that states one and its interference, so that both ends of the interference come out. */
+function across(known: readonly SizeOnBuilds[], { fit }: Part, is: 'bore' | 'shaft'): SizeOnBuilds[] {
+  const quantity = fit?.interference?.reading.quantity;
+  if (quantity?.dimension !== 'length') return [];
+  const { lowest, highest } = boundsOf(quantity);
+  if (!Number.isFinite(lowest) || !Number.isFinite(highest)) return [];
+  const text = `the other diameter with ${fit?.interference?.text.trim() ?? ''} of interference`;
+  return known.map(({ value, where }) => {
+    const ends =
+      is === 'shaft'
+        ? [value.bounds.highest + lowest, value.bounds.lowest + highest]
+        : [value.bounds.highest - highest, value.bounds.lowest - lowest];
+    const [least = 0, greatest = 0] = ends;
+    const bounds = { lowest: least, nominal: (least + greatest) / 2, highest: greatest };
+    return { value: { bounds, text, from: 'interference', value: undefined }, where };
+  });
 }
 
 function limits({ bounds }: FitSize): { smallest: number; largest: number } {

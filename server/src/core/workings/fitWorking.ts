@@ -3,7 +3,7 @@ import { presentBuilds } from '../analysis/presentBuilds';
 import { describeBuilds } from '../builds';
 import type { Part } from '../model/generated/types';
 import { ambient, type FitMethod, type FitNeed, fitNeed, usualMethod } from './fitNeeds';
-import { type FitCase, fitCases } from './fitSizes';
+import { type FitCase, type FitSize, fitCases } from './fitSizes';
 import { temperatureText } from './fitTemperature';
 import { lengthText } from './limitText';
 import type { Working, WorkingRow } from './working';
@@ -38,11 +38,12 @@ function titleOf(family: FamilyView, { part, other }: FitCase): string {
 
 function fitRows(family: FamilyView, one: FitCase): WorkingRow[] {
   const { bore, shaft, fit, unit, assumed } = one;
-  const from = (value: unknown): string => (value === undefined ? `, assumed from ISO 286-1 for ${assumed ?? ''}` : '');
+  const shown = ({ text, from }: FitSize): string =>
+    from === 'class' ? `${text}, assumed from ISO 286-1 for ${assumed ?? ''}` : text;
   const wanted = family.part(one.part)?.fit?.clearance?.text.trim();
   return [
-    { label: 'bore', text: `${bore.text}${from(bore.value)}` },
-    { label: 'shaft', text: `${shaft.text}${from(shaft.value)}` },
+    { label: 'bore', text: shown(bore) },
+    { label: 'shaft', text: shown(shaft) },
     { label: 'kind of fit', text: fit.kind },
     { label: 'tightest', text: playText(fit.leastClearance, unit) },
     { label: 'loosest', text: playText(fit.greatestClearance, unit) },

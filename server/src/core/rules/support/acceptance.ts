@@ -20,6 +20,7 @@ type Judging = MeasureInstruction | CalculateInstruction | BalanceInstruction;
 /** Where the result of an instruction decides something without an acceptable value. */
 export function judgedBy(procedure: ProcedureView, family: FamilyView, view: InstructionView): WithoutLimit[] {
   const { instruction } = view;
+  if (view.where.isEmpty) return [];
   switch (instruction.verb) {
     case 'measure':
       return measured(procedure, family, view, instruction, instruction.measure);
