@@ -18,7 +18,7 @@ export interface Measurand {
   readonly where: BuildSet;
 }
 
-/** What an instruction measures: against its own limit, or else that of the family or of the reading. */
+/** What an instruction measures or works out: against its own limit, or else that of the family or of the reading. */
 export function measurandsOf(procedure: ProcedureView, { instruction, where }: InstructionView): Measurand[] {
   const { id, name, accept } = measured(procedure, instruction) ?? {};
   const own = 'accept' in instruction ? instruction.accept : undefined;
@@ -36,12 +36,17 @@ interface Measured {
 }
 
 function measured(procedure: ProcedureView, instruction: Instruction): Measured | undefined {
-  const id = instruction.verb === 'measure' ? instruction.measure?.id : undefined;
+  const id = measuredId(instruction);
   if (id === undefined) return undefined;
   const { limits = [], readings = [] } = procedure.family?.value ?? {};
   const found = [...(procedure.value.readings ?? []), ...limits, ...readings].find((one) => one.id.id === id);
   const { name, accept } = (found?.value ?? {}) as { name?: Prose; accept?: ByBuild<QuantityValue> };
   return { id, name: name?.text ?? id, accept };
+}
+
+function measuredId(instruction: Instruction): string | undefined {
+  if (instruction.verb === 'measure') return instruction.measure?.id;
+  return instruction.verb === 'calculate' ? instruction.calculate?.id : undefined;
 }
 
 const MEASURING: ReadonlySet<string> = new Set([
@@ -79,11 +84,16 @@ export function judgeGauge(tool: Tool, measurand: Measurand): GaugeVerdict {
   if (range?.form === 'range' && range.dimension === measurand.quantity.dimension) {
     if (!covers(boundsOf(range), measurand.bounds, COMPARING.has(tool.kind?.value ?? ''))) return 'out-of-range';
   }
+  const coarse = isTooCoarse(tool, measurand);
+  return coarse === undefined ? 'unknown' : coarse ? 'too-coarse' : 'suits';
+}
+
+/** Whether the resolution is too coarse for the tolerance; undefined where none of this dimension is stated. */
+export function isTooCoarse(tool: Tool, measurand: Measurand): boolean | undefined {
   const resolution = resolutionOf(tool, measurand);
-  if (resolution === undefined) return 'unknown';
   const width = widthOf(measurand);
-  if (width === undefined) return 'suits';
-  return resolution <= width * gaugeShares.fair * (1 + 1e-9) ? 'suits' : 'too-coarse';
+  if (resolution === undefined || width === undefined) return resolution === undefined ? undefined : false;
+  return resolution > width * gaugeShares.fair * (1 + 1e-9);
 }
 
 /** The resolution in base units; undefined where none of this dimension is stated. */

@@ -31,8 +31,17 @@ export interface ToolFit {
 
 const NOTHING: ToolFit = { misfits: [], undriven: [] };
 
+const remembered = new WeakMap<InstructionView, ToolFit>();
+
 /** Holds the tools that an instruction names against the fasteners that it turns and holds, by build. */
 export function toolFit(procedure: ProcedureView, view: InstructionView): ToolFit {
+  // Two rules and the editor ask for the same; the view belongs to one reading of one procedure.
+  const fit = remembered.get(view) ?? heldAgainst(procedure, view);
+  remembered.set(view, fit);
+  return fit;
+}
+
+function heldAgainst(procedure: ProcedureView, view: InstructionView): ToolFit {
   const turning = turningOf(procedure, view);
   if (turning === undefined || turning.unsure || turning.turned.length === 0) return NOTHING;
   const { tools, complete } = toolsWith(procedure, view.instruction);

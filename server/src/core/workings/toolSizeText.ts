@@ -1,9 +1,16 @@
 import { formatNumber } from '../quantity';
 import type { Grip } from './toolGrip';
+import type { SizeNeed } from './toolSizeNeeds';
 
 /** A grip as a fitter calls it: `8 mm`, `12.7 mm (1/2 in)`, `T30`. */
 export function gripText(grip: Grip): string {
   return grip.is === 'named' ? grip.name : widthText(grip.width);
+}
+
+/** `8 mm across flats`, `T30`, and what it is assumed from. */
+export function needText(need: SizeNeed): string {
+  const size = need.grip.is === 'named' ? need.grip.name : `${gripText(need.grip)} across flats`;
+  return need.known === 'stated' ? size : `${size} (assumed from ${need.standard})`;
 }
 
 /** A width in mm, with the inch size that it is where it is one. */

@@ -8,6 +8,7 @@ import { consumableUnused } from './consumableUnused';
 import { counterHoldMissing } from './counterHoldMissing';
 import { extensionNotCorrected } from './extensionNotCorrected';
 import { gaugeTooCoarse } from './gaugeTooCoarse';
+import { readingTooCoarse } from './readingTooCoarse';
 import { socketMissing } from './socketMissing';
 import { squareMismatch } from './squareMismatch';
 import { toolNamedInProse } from './toolNamedInProse';
@@ -37,6 +38,7 @@ export const TOOL_RULES: readonly Rule[] = [
   torqueWrenchToLoosen,
   angleToolMissing,
   gaugeTooCoarse,
+  readingTooCoarse,
   calibrationOverdue,
   consumableNotListed,
   consumableUnknown,

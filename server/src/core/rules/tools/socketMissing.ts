@@ -4,13 +4,13 @@ import { toolFitWorkings } from '../../workings/toolFitWorking';
 import { roleOf } from '../../workings/toolGrip';
 import { type NamedTool, toolsWith } from '../../workings/toolNamed';
 import type { SizeNeed } from '../../workings/toolSizeNeeds';
+import { needText } from '../../workings/toolSizeText';
 import { turningOf } from '../../workings/toolTurning';
 import { defineRule } from '../defineRule';
 import { inStep } from '../examples';
 import { useFixes } from '../support/onlyNamedFixes';
 import { advice } from '../support/toolFixes';
 import { isHalfTyped } from '../support/unsettled';
-import { needText } from './toolWrongSize';
 
 export const socketMissing = defineRule({
   id: 'socket-missing',

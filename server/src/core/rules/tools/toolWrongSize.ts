@@ -2,7 +2,7 @@ import type { ProcedureView } from '../../analysis/procedureView';
 import { type Misfit, type NeedUnmet, toolFit, toolsFor } from '../../workings/toolFit';
 import { toolFitWorkings } from '../../workings/toolFitWorking';
 import { gripOfTool } from '../../workings/toolGrip';
-import { gripText } from '../../workings/toolSizeText';
+import { gripText, needText } from '../../workings/toolSizeText';
 import { defineRule } from '../defineRule';
 import { inStep, withFamily } from '../examples';
 import { listed } from '../support/phrases';
@@ -72,12 +72,6 @@ function sized({ tool }: Misfit): string {
 
 function partsText(unmet: readonly NeedUnmet[]): string[] {
   return [...new Set(unmet.map(({ name, need }) => `the ${name}, ${needText(need)}`))];
-}
-
-/** `8 mm across flats`, `T30`, and what it is assumed from. */
-export function needText(need: NeedUnmet['need']): string {
-  const size = need.grip.is === 'named' ? need.grip.name : `${gripText(need.grip)} across flats`;
-  return need.known === 'stated' ? size : `${size} (assumed from ${need.standard})`;
 }
 
 /** Tools that fit all that this one was for, or else the first of it. */
