@@ -29,8 +29,8 @@ describe('hovering', () => {
     expect(hover?.kind).toBe('markdown');
     expect(hover?.marked).toBe('4.6 ± 0.3 N·m');
     expect(hover?.value).toContain('| Torque of the cap nut |');
-    expect(hover?.value).toContain('| In lbf·in | 40.7 ± 2.7 lbf·in (38.1 to 43.4) |');
-    expect(hover?.value).toContain('```text\nd = 5 mm, P = 0.8 mm\n');
+    expect(hover?.value).toContain('40.7 ± 2.7 lbf·in (38.1 to 43.4); ');
+    expect(hover?.value).toContain('```text\nd = 5 mm, P = 0.8 mm, ');
   });
 
   test('over the fastener shows the same, and over a word that means nothing shows nothing', async () => {

@@ -41,7 +41,7 @@ function codeLines(lines: readonly CalculationLine[]): string[] {
   return runsOf(lines).flatMap((run) => {
     const [first] = run;
     if (first === undefined || first.isGiven) return wrappedList(run.map(givenText), codeWidth);
-    return named(equationLines(first, codeWidth), first.name);
+    return named(first);
   });
 }
 
@@ -49,10 +49,13 @@ function givenText({ symbol, equals, source }: CalculationLine): string {
   return `${symbol} = ${equals.join(' = ')}${source === '' ? '' : ` (${source})`}`;
 }
 
-function named(lines: readonly string[], name: string): string[] {
-  const last = lines.at(-1) ?? '';
-  const together = `${last}  ${name}`;
-  return lengthOf(together) <= codeWidth ? [...lines.slice(0, -1), together] : [name, ...lines];
+/** An equation with what it gives behind its last line, for which room is kept. */
+function named(line: CalculationLine): string[] {
+  const lines = equationLines(line, codeWidth);
+  const name = `  ${line.name}`;
+  const fits = lengthOf(`${lines.at(-1)}${name}`) <= codeWidth;
+  const roomy = fits ? lines : equationLines(line, codeWidth - lengthOf(name));
+  return [...roomy.slice(0, -1), `${roomy.at(-1)}${name}`];
 }
 
 /** Text that Markdown would take for markup, as it is meant. */
