@@ -1,3 +1,7 @@
+import { objectRefs } from '../../analysis/instructions';
+import type { ProcedureView } from '../../analysis/procedureView';
+import type { ItemRange } from '../../syntax/node';
+import type { Failure } from '../../walk/failure';
 import { defineRule } from '../defineRule';
 import { inStep } from '../examples';
 import { nameOf, reportFailure } from '../support/walkFailure';
@@ -20,11 +24,19 @@ export const sealNotRenewed = defineRule({
   },
   check: {
     failure(failure, ctx) {
-      if (failure.cause === 'seal-used-again')
-        reportFailure(ctx, failure, 'fails', [
-          nameOf(ctx.procedure, failure.about),
-          nameOf(ctx.procedure, failure.other),
-        ]);
+      if (failure.cause !== 'seal-used-again') return;
+      const { procedure } = ctx;
+      const at = closingPart(failure, procedure) ?? failure.at;
+      const names = [nameOf(procedure, failure.about), nameOf(procedure, failure.other)] as const;
+      reportFailure(ctx, { ...failure, at }, 'fails', [...names]);
     },
   },
 });
+
+/** Where the part that closes the joint is named, for the seal is not. */
+function closingPart({ at, other }: Failure, procedure: ProcedureView | undefined): ItemRange | undefined {
+  const step = procedure?.steps.find((one) => one.step.node.item === at?.item);
+  const closing = step?.instructions.find(({ instruction }) => instruction.verbKey === at);
+  const refs = closing === undefined ? [] : objectRefs(closing.instruction);
+  return refs.find((ref) => ref.id === other)?.range;
+}
