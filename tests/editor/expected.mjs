@@ -17,6 +17,8 @@ export const expected = {
     // The caret is put into one step, and another one is clicked on the sheet.
     caretIn: { step: 'fit-compressor-nut', title: 'Fit the compressor nut' },
     clicked: { step: 'receive-unit', title: 'Record the unit as received' },
+    // Rows of the hover over the torque of a step, with plain and no-break spaces alike.
+    worked: { step: 'fit-compressor-nut', rows: [/Stated\s*5\.1\s±\s0\.3\sN·m/, /within the band/, /lbf·in/] },
     // The cell that the keys reach on the walk, two rows down and one step on from the first, and where it comes from.
     walked: { part: 'oil inlet fitting', step: 'look-over', title: 'Look over the closed unit' },
     // Where the command puts the file, from the folder that is open, and whether it asks first.

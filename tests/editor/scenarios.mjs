@@ -57,6 +57,20 @@ export const scenarios = [
     },
   },
   {
+    name: 'hovering over a torque shows how it is worked out',
+    async run({ workbench, folder }) {
+      const { step, rows } = expected.sound.worked;
+      await workbench.tab(basename(expected.sound.file)).click();
+      await workbench.focused();
+      await workbench.goToLine(lineOf(folder, step, /^torque: /));
+      await workbench.lineEnd();
+      const hover = await workbench.hover();
+      for (const row of rows) await hover.locator('tr', { hasText: row }).first().waitFor();
+      await hover.locator('code', { hasText: '= 14.2 mm²' }).first().waitFor({ state: 'attached' });
+      await workbench.page.keyboard.press('Escape');
+    },
+  },
+  {
     name: 'the step sheet follows the cursor',
     async run({ workbench, folder }) {
       const { step, title } = expected.sound.caretIn;
@@ -132,11 +146,12 @@ export const scenarios = [
   },
 ];
 
-/** The number of the line, from 1, on which a step of the sound sample begins. */
-function lineOf(folder, step) {
+/** The number of the line, from 1, on which a step of the sound sample begins; or of the first one in it with the words. */
+function lineOf(folder, step, words = /./) {
   const lines = readFileSync(join(folder, expected.sound.file), 'utf8').split('\n');
-  const at = lines.findIndex((line) => line.trim() === `- step: ${step}`);
-  assert.notEqual(at, -1, `the sample has no step ${step}`);
+  const start = lines.findIndex((line) => line.trim() === `- step: ${step}`);
+  const at = lines.findIndex((line, i) => i >= start && words.test(line.trim()));
+  assert.ok(start >= 0 && at >= 0, `the sample has no step ${step} with ${words}`);
   return at + 1;
 }
 

@@ -96,6 +96,12 @@ export class Workbench {
     await this.statusItem(new RegExp(`^Ln ${line}, `)).waitFor();
   }
 
+  /** Moves the caret before the last character of its line. */
+  async lineEnd() {
+    await this.page.keyboard.press('End');
+    await this.page.keyboard.press('ArrowLeft');
+  }
+
   /** Puts the caret into a line that holds the words, at its end. */
   async clickLine(words) {
     await this.text().filter({ hasText: words }).first().click();
