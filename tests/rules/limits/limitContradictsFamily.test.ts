@@ -9,7 +9,7 @@ const step = (accept: string) => inStep(`- measure: end-play\n  accept: ${accept
 test('what the step accepts beyond the family is told, and written as the family has it', async () => {
   const wrong = step('≤ 0.09 mm');
   expect(await reported(wrong, RULE)).toEqual([
-    '≤ 0.09 mm: ≤ 0.09 mm is accepted for the end play, and the family accepts 0.04..0.09 mm; accept no more than that',
+    '≤ 0.09 mm: The step accepts ≤ 0.09 mm for the end play, and the family 0.04..0.09 mm; accept no more than that',
   ]);
   const mended = await fixed(wrong, RULE);
   expect(mended.files[EXAMPLE_PATHS.procedure]).toContain('accept: 0.04..0.09 mm');
@@ -26,7 +26,7 @@ test('a stricter step, the same in inches and a value that is only recorded are 
 test('builds are compared one by one', async () => {
   const limit = 'limits:\n  end-play: { name: end play, accept: { k1-a: 0.04..0.09 mm, k1-b: 0.04..0.12 mm } }';
   expect(await reported(withFamily(step('0.04..0.12 mm'), limit), RULE)).toEqual([
-    '0.04..0.12 mm: 0.04..0.12 mm is accepted for the end play, and the family accepts 0.04..0.09 mm; accept no more than that (K1-A)',
+    '0.04..0.12 mm: The step accepts 0.04..0.12 mm for the end play, and the family 0.04..0.09 mm; accept no more than that (K1-A)',
   ]);
   const both = '{ k1-a: 0.04..0.09 mm, otherwise: 0.04..0.12 mm }';
   expect(await reported(withFamily(step(both), limit), RULE)).toEqual([]);

@@ -10,7 +10,7 @@ const group = (rest: string) =>
 
 test('what the family permits is held against its grade, mass and speed', async () => {
   expect(await reported(inFamily(group(', permissible: 0.25 g·mm')), RULE)).toEqual([
-    '0.25 g·mm: 0.25 g·mm for the rotor is more than G 6.3 allows at the highest speed: 0.125 g·mm (0.00493 g·in); mend the value, the grade, the mass or the speed',
+    '0.25 g·mm: The rotor may keep 0.25 g·mm, and G 6.3 allows 0.125 g·mm (0.00493 g·in) at the highest speed; mend the value, the grade, the mass or the speed',
   ]);
   expect(await reported(inFamily(group(', permissible: 0.125 g·mm')), RULE)).toEqual([]);
   expect(await reported(inFamily(group(', permissible: 0.13 g·mm')), RULE)).toEqual([]);
@@ -28,7 +28,7 @@ test('a value for each plane counts as often as there are planes', async () => {
   const each = (text: string) => group(`, planes: 2, permissible: ${text}, permissible-for: plane`);
   expect(await reported(inFamily(each('0.06 g·mm')), RULE)).toEqual([]);
   expect(await reported(inFamily(each('0.1 g·mm')), RULE)).toEqual([
-    '0.1 g·mm: 0.1 g·mm in each plane for the rotor is more than G 6.3 allows at the highest speed: 0.125 g·mm (0.00493 g·in), 0.0627 g·mm (0.00247 g·in) in each of 2 planes; mend the value, the grade, the mass or the speed',
+    '0.1 g·mm: The rotor may keep 0.1 g·mm in each plane, and G 6.3 allows 0.125 g·mm (0.00493 g·in) at the highest speed, 0.0627 g·mm (0.00247 g·in) in each of 2 planes; mend the value, the grade, the mass or the speed',
   ]);
 });
 
@@ -37,10 +37,10 @@ test('the step accepts no more than the family permits, or than the grade allows
     withFamily(inStep(`- balance: rotor\n  accept: ${accept}${more}`), group(', permissible: 0.11 g·mm'));
   expect(await reported(step('≤ 0.11 g·mm'), RULE)).toEqual([]);
   expect(await reported(step('≤ 0.12 g·mm'), RULE)).toEqual([
-    '≤ 0.12 g·mm: ≤ 0.12 g·mm is accepted for the rotor, and the family permits 0.11 g·mm; accept no more than that',
+    '≤ 0.12 g·mm: The step accepts ≤ 0.12 g·mm for the rotor, and the family permits 0.11 g·mm; accept no more than that',
   ]);
   expect(await reported(step('≤ 0.11 g·mm', '\n  grade: G 2.5'), RULE)).toEqual([
-    '≤ 0.11 g·mm: ≤ 0.11 g·mm is accepted for the rotor, and G 2.5 allows 0.0497 g·mm (0.00196 g·in) at the highest speed; accept no more than that',
+    '≤ 0.11 g·mm: The step accepts ≤ 0.11 g·mm for the rotor, and G 2.5 allows 0.0497 g·mm (0.00196 g·in) at the highest speed; accept no more than that',
   ]);
 });
 

@@ -14,6 +14,8 @@ import type { Working } from './working';
 export interface FittingJudgement {
   readonly fit: FitCase;
   readonly fitted: Ref;
+  /** The instruction that fits it. */
+  readonly fitting: Instruction;
   readonly source: TemperedPart;
   readonly method: FitMethod;
   readonly need: FitNeed;
@@ -51,12 +53,12 @@ function isSameFit(one: FitCase, other: FitCase): boolean {
   return one.part === other.part && one.bore.value === other.bore.value && one.shaft.value === other.shaft.value;
 }
 
-/** How the temperature of a heat or cool instruction stands to the fits that follow it. */
+/** How a temperature stands to the fits that follow: for the instruction that heats or cools, and for the one that fits. */
 export function fitWorkingsOfInstruction(procedure: ProcedureView, instruction: Instruction): Working[] {
   const { family } = procedure;
   if (family === undefined) return [];
   return fittingJudgements(procedure)
-    .filter(({ source }) => source.instruction === instruction)
+    .filter(({ source, fitting }) => source.instruction === instruction || fitting === instruction)
     .map((one) => judgementWorking(family, one));
 }
 
@@ -79,6 +81,7 @@ function judge(family: FamilyView, fit: FitCase, fitting: Fitting): FittingJudge
     found.push({
       fit,
       fitted: fitting.ref,
+      fitting: fitting.instruction,
       source,
       method,
       need,

@@ -10,7 +10,7 @@ import { writeScalar } from '../support/mapKey';
 
 const messages = {
   wider: (name: string, accepted: string, family: string) =>
-    `${accepted} is accepted for the ${name}, and the family accepts ${family}; accept no more than that`,
+    `The step accepts ${accepted} for the ${name}, and the family ${family}; accept no more than that`,
 };
 
 export const limitContradictsFamily = defineRule({

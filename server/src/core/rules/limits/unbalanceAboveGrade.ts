@@ -30,11 +30,11 @@ interface Words {
 
 const messages = {
   family: ({ name, stated, grade, allowed, planes }: Words) =>
-    `${stated} for the ${name} is more than ${grade} allows at the highest speed: ${allowed}${planes}; mend the value, the grade, the mass or the speed`,
+    `The ${name} may keep ${stated}, and ${grade} allows ${allowed} at the highest speed${planes}; mend the value, the grade, the mass or the speed`,
   step: ({ name, stated, grade, allowed, planes }: Words) =>
-    `${stated} is accepted for the ${name}, and ${grade} allows ${allowed} at the highest speed${planes}; accept no more than that`,
+    `The step accepts ${stated} for the ${name}, and ${grade} allows ${allowed} at the highest speed${planes}; accept no more than that`,
   permissible: (name: string, stated: string, permissible: string) =>
-    `${stated} is accepted for the ${name}, and the family permits ${permissible}; accept no more than that`,
+    `The step accepts ${stated} for the ${name}, and the family permits ${permissible}; accept no more than that`,
 };
 
 export const unbalanceAboveGrade = defineRule({
