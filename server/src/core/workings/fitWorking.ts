@@ -20,7 +20,7 @@ export function fitWorkingsOf(family: FamilyView, id: string): Working[] {
 /** A fit, and the temperature that one of its parts needs to go on where it is known which one is heated or cooled. */
 export function fitWorking(family: FamilyView, one: FitCase, method: FitMethod | undefined): Working {
   const tight = one.fit.leastClearance < 0 && method !== undefined ? fitNeed(family, one, method) : undefined;
-  const needed = tight?.known === true ? tight.needed.steps.slice(2) : [];
+  const needed = tight?.known === true ? tight.needed.steps : [];
   return {
     title: titleOf(family, one),
     builds: describeBuilds(one.where, one.space),

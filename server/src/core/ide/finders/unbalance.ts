@@ -3,7 +3,7 @@ import { unbalanceWorking, unbalanceWorkingsOfInstruction } from '../../workings
 import { type Finder, finder, foundEverywhere, foundOn } from './finder';
 
 export const unbalanceFinders: readonly Finder[] = [
-  finder('balance-group', ['id', 'grade', 'permissible', 'mass', 'planes', 'each-plane'], ({ family, id, group }) =>
+  finder('balance-group', ['id', 'grade', 'permissible', 'mass', 'planes', 'permissible-for'], ({ family, id, group }) =>
     unbalanceCases(family, id, family.space, family.space.everything).map((one) =>
       foundOn(unbalanceWorking(one, group.permissible), one.where, one.space),
     ),
