@@ -6,15 +6,26 @@ import {
 } from 'vscode-languageserver';
 import type { Feature } from './feature';
 import { codeActions } from './features/codeActions';
+import { definition } from './features/definition';
 import { fileChanges } from './features/fileChanges';
 import { folders } from './features/folders';
 import { hover } from './features/hover';
+import { references } from './features/references';
 import { sheets } from './features/sheets';
 import { textSync } from './features/textSync';
 import type { Host } from './host';
 import { Session } from './session';
 
-const FEATURES: readonly Feature[] = [textSync, fileChanges, folders, codeActions, hover, sheets];
+const FEATURES: readonly Feature[] = [
+  textSync,
+  fileChanges,
+  folders,
+  codeActions,
+  hover,
+  definition,
+  references,
+  sheets,
+];
 
 /** Serves one client over a connection until it goes. */
 export function startServer(connection: Connection, host: Host, version: string): void {

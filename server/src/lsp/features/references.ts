@@ -1,0 +1,46 @@
+import { DocumentHighlightKind, type Location, type ReferenceParams } from 'vscode-languageserver';
+import { fileNameOf } from '../../core/analysis/uri';
+import { highlightsAt } from '../../core/ide/highlight';
+import { idOfTarget } from '../../core/ide/idTarget';
+import { referencesAt, targetsAt } from '../../core/ide/references';
+import { linesOf, toCoreUri, toRange } from '../convert';
+import { currentDocument } from '../currentDocument';
+import type { Feature } from '../feature';
+import { snapshotOfFolders } from '../folderTexts';
+import type { Session } from '../session';
+
+/** Every place that names a thing: in all documents of the folders, or marked in the one that is open. */
+export const references: Feature = {
+  capability: () => ({ referencesProvider: true, documentHighlightProvider: true }),
+  register(connection, session) {
+    connection.onReferences((params, token) => session.answer(token, () => referencesFor(session, params)));
+    connection.onDocumentHighlight(({ textDocument, position }, token) =>
+      session.answer(token, async () => {
+        const current = await currentDocument(session, textDocument.uri);
+        if (current === undefined) return null;
+        const lines = linesOf(current.document);
+        const marks = highlightsAt(current.snapshot, current.document, lines.offset(position));
+        return marks.map(({ span, kind }) => ({ range: toRange(lines, span), kind: KINDS[kind] }));
+      }),
+    );
+  },
+};
+
+const KINDS = { read: DocumentHighlightKind.Read, write: DocumentHighlightKind.Write } as const;
+
+async function referencesFor(session: Session, params: ReferenceParams): Promise<Location[] | null> {
+  const { textDocument, position, context } = params;
+  const current = await currentDocument(session, textDocument.uri);
+  if (current === undefined) return null;
+  const offset = linesOf(current.document).offset(position);
+  const targets = targetsAt(current.snapshot, current.document, offset);
+  if (targets.length === 0) return [];
+  const words = targets.map((target) => idOfTarget(target) ?? fileNameOf(target.is === 'file' ? target.uri : ''));
+  const uri = toCoreUri(textDocument.uri);
+  const snapshot = await snapshotOfFolders(session, uri, (text) => words.some((word) => text.includes(word)));
+  const document = snapshot.document(uri);
+  if (document === undefined) return null;
+  return referencesAt(snapshot, document, linesOf(document).offset(position))
+    .filter(({ declares }) => context.includeDeclaration || !declares)
+    .map((one) => ({ uri: session.clientUriOf(one.uri), range: toRange(linesOf(one.document), one.span) }));
+}

@@ -1,0 +1,80 @@
+import { describe, expect, test } from 'vitest';
+import {
+  DefinitionRequest,
+  DocumentHighlightKind,
+  DocumentHighlightRequest,
+  type Location,
+  type Position,
+  ReferencesRequest,
+} from 'vscode-languageserver/node';
+import { LineIndex } from '../../server/src/core/text/lineIndex';
+import { example, FAMILY, KIT, PROCEDURE, steps } from '../ide/markedExample';
+import { type MarkedFiles, readMarks, variantsOf, writeMarks } from '../support/markedText';
+import { TestClient } from './client';
+
+/** Starts a server on marked files; what it is asked at `‸`. */
+async function start(source: Readonly<Record<string, string>>) {
+  const marked = readMarks(source);
+  const client = await TestClient.start(marked.files);
+  const position: Position = new LineIndex(marked.files[marked.at] ?? '').position(marked.offset);
+  return { client, marked, at: { textDocument: { uri: client.uri(marked.at) }, position } };
+}
+
+function marks(client: TestClient, { files }: MarkedFiles, locations: readonly Location[]): Record<string, string> {
+  const places = locations.flatMap(({ uri, range }) => {
+    const path = Object.keys(files).find((one) => client.uri(one) === uri);
+    if (path === undefined) return [];
+    const lines = new LineIndex(files[path] ?? '');
+    return [{ path, span: { start: lines.offset(range.start), end: lines.offset(range.end) } }];
+  });
+  return writeMarks(files, places);
+}
+
+const SOURCE = example(steps('- install: ⟦whe‸el⟧\n- say: "🔧 Turn the <⟦wheel⟧>."'), {
+  [FAMILY]: [['  wheel: {', '  ⟦wheel⟧: {']],
+  [KIT]: [['  - { item', '  - { item: 5, part: ⟦wheel⟧ }\n  - { item']],
+});
+
+describe('over the protocol', () => {
+  test.each(variantsOf(SOURCE))('definition, references and highlights agree with the text %#', async (source) => {
+    const { client, marked, at } = await start(source);
+    const references = await client.connection.sendRequest(ReferencesRequest.type, {
+      ...at,
+      context: { includeDeclaration: true },
+    });
+    expect(marks(client, marked, references ?? [])).toEqual(writeMarks(marked.files, marked.places));
+    const uses = await client.connection.sendRequest(ReferencesRequest.type, {
+      ...at,
+      context: { includeDeclaration: false },
+    });
+    expect(uses?.map(({ uri }) => uri)).not.toContain(client.uri(FAMILY));
+    const definitions = (await client.connection.sendRequest(DefinitionRequest.type, at)) as Location[];
+    expect(marks(client, marked, definitions)[FAMILY]).toContain('⟦wheel⟧: {');
+    const highlights = (await client.connection.sendRequest(DocumentHighlightRequest.type, at)) ?? [];
+    expect(highlights.map(({ kind }) => kind)).toEqual([DocumentHighlightKind.Read, DocumentHighlightKind.Read]);
+  });
+
+  test('a document that is not open and that nothing links to is found, and open text counts before the disk', async () => {
+    const { client, at, marked } = await start(SOURCE);
+    const context = { includeDeclaration: true };
+    client.open(KIT, (marked.files[KIT] ?? '').replace('part: wheel', 'part: cover'));
+    const references = await client.connection.sendRequest(ReferencesRequest.type, { ...at, context });
+    expect(new Set(references?.map(({ uri }) => uri))).toEqual(new Set([client.uri(FAMILY), client.uri(PROCEDURE)]));
+  });
+
+  test('nothing is answered where there is no document', async () => {
+    const { client } = await start(SOURCE);
+    const nowhere = { textDocument: { uri: client.uri('none.kit.yaml') }, position: { line: 0, character: 0 } };
+    expect(await client.connection.sendRequest(DefinitionRequest.type, nowhere)).toBeNull();
+    expect(await client.connection.sendRequest(DocumentHighlightRequest.type, nowhere)).toBeNull();
+  });
+
+  test('what the server can do is announced', async () => {
+    const { client } = await start(SOURCE);
+    expect(client.initialized?.capabilities).toMatchObject({
+      definitionProvider: true,
+      referencesProvider: true,
+      documentHighlightProvider: true,
+    });
+  });
+});
