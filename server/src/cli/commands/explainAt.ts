@@ -33,7 +33,8 @@ export async function explainAt(
   const lines = new LineIndex(document.text);
   const span = spanOf(place, lines);
   if (build !== undefined) assertBuild(buildSpaceOf(snapshot, document), build);
-  const { findings } = checkDocument(snapshot, document, { today });
+  const result = checkDocument(snapshot, document, { today });
+  const findings = [...result.findings, ...result.conceded.map(({ finding }) => finding)];
   const narrowed = build === undefined ? {} : { build };
   const there = workingsAt({ snapshot, document, span, findings, ...narrowed });
   if (there === undefined) throw new CommandProblem(nothingThere(place));

@@ -23,7 +23,7 @@ export function workingHover(
   if (there === undefined) return undefined;
   const shown = there.workings.slice(0, mostShown);
   const more = there.workings.length - shown.length;
-  const rest = more === 0 ? [] : [`${more} more for other builds: witnessmark explain --at shows them all`];
+  const rest = more === 0 ? [] : [`${more} more; witnessmark explain --at shows them all`];
   return {
     span: there.span,
     markdown: [...shown.map(workingMarkdown), ...rest].join('\n\n---\n\n'),

@@ -1,10 +1,11 @@
 import type { QuantityValue } from '../../model/values';
 import { withExactUnits } from '../../workings/exactUnits';
+import { quantityWorking } from '../../workings/quantityWorking';
 import { type TorqueCase, torqueCasesOfInstruction, torqueCasesOfPart } from '../../workings/torqueCases';
 import { torqueWorking } from '../../workings/torqueWorking';
 import type { Working, WorkingRow } from '../../workings/working';
-import type { Place } from '../place';
-import { type Finder, type FoundWorking, finder, foundOn } from './finder';
+import type { Place, PlaceValue } from '../place';
+import { type Finder, type FoundWorking, finder, foundEverywhere, foundOn } from './finder';
 
 const ofJoint = ['torque', 'angle', 'thread', 'property-class', 'bearing-diameter', 'friction', 'prevailing-torque'];
 
@@ -21,7 +22,17 @@ function torquesFound(cases: readonly TorqueCase[], { value, key }: Place): Foun
     if (value.is === 'quantity' && key !== 'angle') return isOf(one, value.value);
     return value.is !== 'ref' || key !== 'tighten' || one.joint.id === value.ref.id;
   });
-  return pointed.map((one) => foundOn(workingOf(one), one.where, one.space));
+  const workings = pointed.map((one) => foundOn(workingOf(one), one.where, one.space));
+  return [...earlierPass(cases, value), ...workings];
+}
+
+/** A pass on the way to the final torque has units of its own. */
+function earlierPass(cases: readonly TorqueCase[], value: PlaceValue): FoundWorking[] {
+  const isEarlier =
+    value.is === 'quantity' && cases.some((one) => one.passes.includes(value.value) && one.value !== value.value);
+  const quantity = isEarlier ? value.value.reading.quantity : undefined;
+  const working = quantity && quantityWorking(quantity);
+  return working === undefined ? [] : [foundEverywhere(working)];
 }
 
 /** What was found of the torque stands right behind the torque: it is what most people look for. */
@@ -33,7 +44,7 @@ function workingOf(one: TorqueCase): Working {
   return { ...working, rows: [...(stated === undefined ? [] : [stated]), ...verdict, ...rest] };
 }
 
-function isOf({ value, joint }: TorqueCase, pointed: QuantityValue): boolean {
+function isOf({ value, joint, passes }: TorqueCase, pointed: QuantityValue): boolean {
   const { bearing, friction, prevailing } = joint.facts;
-  return [value, bearing?.value, friction?.value, prevailing?.value].includes(pointed);
+  return [value, ...passes, bearing?.value, friction?.value, prevailing?.value].includes(pointed);
 }
