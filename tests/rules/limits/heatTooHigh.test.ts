@@ -71,3 +71,17 @@ test('half-typed temperatures conclude nothing', async () => {
     expect(await reported(withFamily(inStep(heat(until)), STANDS), RULE)).toEqual([]);
   }
 });
+
+test('a heating that is done over again after a wrong result is told once', async () => {
+  const again = `${heat('160 °C')}\n- measure: end-play\n  if-not: { go-to: only-step, at-most: 2 }`;
+  expect(await reported(withFamily(inStep(again), STANDS), RULE)).toHaveLength(1);
+  const other = `- measure: end-play\n  if-not: { do: [{ heat: wheel, until: 160 °C }] }`;
+  const [message, ...more] = await reported(withFamily(inStep(other), STANDS), RULE);
+  expect(more).toEqual([]);
+  expect(message).toContain('stands 150 °C at most; lower the temperature');
+});
+
+test('each part that one instruction heats is looked at', async () => {
+  const both = `${STANDS}\n  cover: { name: cover, sits-on: core, max-temperature: 140 °C }`;
+  expect(await reported(withFamily(inStep(heat('160 °C', '[wheel, cover]')), both), RULE)).toHaveLength(2);
+});

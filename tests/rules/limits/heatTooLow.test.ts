@@ -93,3 +93,10 @@ test('what is not stated concludes nothing', async () => {
   expect(await reported(hub('- heat: hub\n- install: hub'), RULE)).toEqual([]);
   expect(await reported(hub('- heat: hub\n  until:\n- install: hub'), RULE)).toEqual([]);
 });
+
+test('builds are named only where the step serves others as well', async () => {
+  const only = (keys: string) => hub(`- heat: hub\n  until: 50 °C${keys}\n- install: hub${keys}`);
+  const found = await reported(only('\n  when: k1-b'), RULE);
+  expect(found).toHaveLength(1);
+  expect(found[0]).toMatch(/heat it further$/);
+});

@@ -14,6 +14,8 @@ export interface TemperedPart {
   readonly until: QuantityValue;
   readonly instruction: HeatInstruction | CoolInstruction;
   readonly step: StepView;
+  /** The builds and ways on which the instruction is carried out. */
+  readonly served: BuildSet;
   readonly where: BuildSet;
 }
 
@@ -97,7 +99,7 @@ class TemperatureWalk {
       if (where === undefined || where.isEmpty) continue;
       this.#tempered = this.#tempered.flatMap((one) => (one.part === id ? within(one, one.where.minus(where)) : [one]));
       if (instruction.until === undefined) continue;
-      const source = { part: id, is, until: instruction.until, instruction, step: at.step, where };
+      const source = { part: id, is, until: instruction.until, instruction, step: at.step, served: at.where, where };
       this.#tempered = [...this.#tempered, source];
       if (is === 'hot') this.#heatings.push({ source, warmed: this.#around.of(id, where), at: undefined });
     }

@@ -60,7 +60,7 @@ function report(procedure: ProcedureView, one: Overheated, ctx: RuleContext<type
   const related = at === undefined ? [] : [{ range: at.range, message: 'They come together here' }];
   ctx.report(source.until.node, one.reaches === undefined ? 'open' : own ? 'itself' : 'near', [words], {
     about: own ? [source.part] : [source.part, warmed.id],
-    ...walkedWhere(procedure, one.where),
+    ...walkedWhere(procedure, one.where, source.served),
     related: [...related, { range: stated.node, document, message: `${words.stands} is stated here` }],
     working: () => [workingOf(words, one)],
   });

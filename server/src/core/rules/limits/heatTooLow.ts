@@ -79,7 +79,7 @@ function report(
       source.part,
       ...[fit.part, fit.other].flatMap((id) => (id === undefined || id === source.part ? [] : [id])),
     ],
-    ...walkedWhere(procedure, where),
+    ...walkedWhere(procedure, where, source.served),
     related: [{ range: fitted.range, message: `The ${family.nameOf(fitted.id)} is fitted here` }],
     working: () => [judgementWorking(family, one)],
   };

@@ -73,7 +73,7 @@ function report(
   if (fit.fit.greatestClearance >= 0 || cold.isEmpty) return;
   ctx.report(ref.range, 'cold', [family.nameOf(fit.part), lengthText(-fit.fit.greatestClearance, fit.unit)], {
     about: fit.other === undefined ? [fit.part] : [fit.part, fit.other],
-    ...walkedWhere(procedure, cold),
+    ...walkedWhere(procedure, cold, view.where),
     working: () => [fitWorking(family, fit, undefined)],
   });
 }
