@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { inStep, withFamily } from '../../../server/src/core/rules/examples';
 import { reported } from '../../support/checkText';
+import { shown, work, workUnder } from './shown';
 
 const RULE = 'left-loose';
 const OPEN = '- loosen: cover-screw\n';
@@ -38,4 +39,25 @@ test('a number that is right in another unit is told once, where it is written',
   const example = inStep(`${OPEN}- tighten: cover-screw\n  passes: [3 N·m, 6.6 ± 0.7 N·m]`);
   expect(await reported(example, RULE)).toEqual([]);
   expect(await reported(example, 'torque-contradicts-family')).toHaveLength(1);
+});
+
+test('of the pieces, those that did not get it leave the fastener loose', async () => {
+  const one = `${OPEN}- tighten: cover-screw\n  count: 1`;
+  expect((await shown(work(one), RULE))[0]).toMatch(/^2 cover-screw: The cover screw is still loose/);
+  expect(await shown(work(`${one}\n- tighten: cover-screw\n  count: 1`), RULE)).toEqual([]);
+});
+
+test('a ring, on the way and the build on which it is not seated', async () => {
+  const ring = 'parts:\n  cover-screw: { name: cover ring, kind: retaining-ring, sits-on: core }';
+  const loose = (line: number, builds: string): string =>
+    `${line} cover-screw: The cover ring is still loose when the work is over; tighten or seat it${builds}`;
+  expect(await shown(work(`${OPEN}- seat: cover-screw\n  unless: k1-b`, ring), RULE)).toEqual([loose(1, ' (K1-B)')]);
+  const way = '- check: free-turn\n  if-not:\n    do:\n      - loosen: cover-screw\n      - check: free-turn';
+  expect(await shown(work(way, ring), RULE)).toEqual([loose(4, ' (when "The wheel turns freely" does not hold)')]);
+});
+
+test('work that ends with parts, and what is half typed, leave nothing loose', async () => {
+  expect(await shown(workUnder('ends: parts', OPEN.trimEnd()), RULE)).toEqual([]);
+  expect(await shown(work(`${OPEN}- tighten: cover`), RULE)).toHaveLength(1);
+  expect(await shown(work(`${OPEN}- tighten: cov`), RULE)).toEqual([]);
 });

@@ -52,13 +52,14 @@ export async function shown(example: Example, rule: string): Promise<string[]> {
     ]);
 }
 
-/** What a concession about some ids at the only step lets stand, and what of its rule is found in spite of it. */
+/** What a concession about some ids, at the only step unless told otherwise, lets stand, and what of its rule is found in spite of it. */
 export async function conceding(
   example: Example,
   rule: string,
   about: string,
+  at = 'at: only-step, ',
 ): Promise<{ readonly stands: readonly string[]; readonly left: readonly string[] }> {
-  const concession = `concessions:\n  - { rule: ${rule}, at: only-step, about: [${about}], because: it is known, by: R. Ashdown, until: 2027-01-31 }\n`;
+  const concession = `concessions:\n  - { rule: ${rule}, ${at}about: [${about}], because: it is known, by: R. Ashdown, until: 2027-01-31 }\n`;
   const text = (example.files[example.at] ?? '') + concession;
   const { findings, conceded } = await checkExample(withFiles(example, { [example.at]: text }));
   return {

@@ -1,5 +1,6 @@
 import { defineRule } from '../defineRule';
 import { inStep, withFamily } from '../examples';
+import { listed } from '../support/phrases';
 import { nameOf, reportFailure } from '../support/walkFailure';
 
 export const adjustmentNotLocked = defineRule({
@@ -23,12 +24,16 @@ export const adjustmentNotLocked = defineRule({
     ),
   },
   messages: {
-    fails: (part: string) => `The ${part} is set here and never locked; tighten what locks it afterwards`,
+    fails: (part: string, locks: string) =>
+      `The ${part} is set here and never locked; lock it with ${locks} afterwards`,
   },
   check: {
     failure(failure, ctx) {
-      if (failure.cause === 'adjustment-open')
-        reportFailure(ctx, failure, 'fails', [nameOf(ctx.procedure, failure.about)]);
+      if (failure.cause !== 'adjustment-open') return;
+      const { procedure } = ctx;
+      const locks = ctx.family?.part(failure.about)?.lockedBy ?? [];
+      const names = locks.map((ref) => `the ${nameOf(procedure, ref.id)}`);
+      reportFailure(ctx, failure, 'fails', [nameOf(procedure, failure.about), listed(names, 'or')]);
     },
   },
 });

@@ -1,5 +1,8 @@
+import type { ProcedureView } from '../../analysis/procedureView';
+import type { Failure } from '../../walk/failure';
 import { defineRule } from '../defineRule';
 import { inStep } from '../examples';
+import { instructionAt } from '../support/instructionAt';
 import { nameOf, reportFailure } from '../support/walkFailure';
 
 export const checkMissing = defineRule({
@@ -18,12 +21,23 @@ export const checkMissing = defineRule({
     never: (check: string) => `The check ${check} is never made; make it at the end`,
     early: (check: string) =>
       `The check ${check} is not made again after what it depends on was touched; make it again at the end`,
+    failed: (check: string) =>
+      `The check ${check} may fail here and is not made again then; make it again at the end of that way`,
   },
   check: {
     failure(failure, ctx) {
       if (failure.cause !== 'check-missing') return;
-      const key = failure.because === undefined ? 'never' : 'early';
-      reportFailure(ctx, failure, key, [nameOf(ctx.procedure, failure.about)]);
+      // What was made, and lost its worth though nothing was touched, failed.
+      const key = failure.because === undefined ? 'never' : failure.undone === undefined ? 'failed' : 'early';
+      reportFailure(ctx, atItsName(failure, ctx.procedure), key, [nameOf(ctx.procedure, failure.about)]);
     },
   },
 });
+
+/** The check that came too early is named behind its verb, which alone the walk knows. */
+function atItsName(failure: Failure, procedure: ProcedureView | undefined): Failure {
+  const { because } = failure;
+  const made = instructionAt(procedure, because?.at);
+  if (because === undefined || made?.verb !== 'check' || made.check?.is !== 'ref') return failure;
+  return { ...failure, because: { ...because, at: made.check.ref.range } };
+}

@@ -4,6 +4,7 @@ import type { ItemRange } from '../../syntax/node';
 import type { Failure } from '../../walk/failure';
 import { defineRule } from '../defineRule';
 import { inStep } from '../examples';
+import { instructionAt } from '../support/instructionAt';
 import { nameOf, reportFailure } from '../support/walkFailure';
 
 export const sealNotRenewed = defineRule({
@@ -35,8 +36,7 @@ export const sealNotRenewed = defineRule({
 
 /** Where the part that closes the joint is named, for the seal is not. */
 function closingPart({ at, other }: Failure, procedure: ProcedureView | undefined): ItemRange | undefined {
-  const step = procedure?.steps.find((one) => one.step.node.item === at?.item);
-  const closing = step?.instructions.find(({ instruction }) => instruction.verbKey === at);
-  const refs = closing === undefined ? [] : objectRefs(closing.instruction);
+  const closing = instructionAt(procedure, at);
+  const refs = closing === undefined ? [] : objectRefs(closing);
   return refs.find((ref) => ref.id === other)?.range;
 }

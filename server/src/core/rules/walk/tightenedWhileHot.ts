@@ -21,14 +21,16 @@ export const tightenedWhileHot = defineRule({
   messages: {
     fails: (fastener: string, hot: string) =>
       `The ${fastener} is tightened while the ${hot} is hot; let it cool first, with a cool or wait instruction`,
+    itself: (fastener: string) =>
+      `The ${fastener} is tightened while it is hot; let it cool first, with a cool or wait instruction`,
   },
   check: {
     failure(failure, ctx) {
-      if (failure.cause === 'hot-while-tightened')
-        reportFailure(ctx, failure, 'fails', [
-          nameOf(ctx.procedure, failure.about),
-          nameOf(ctx.procedure, failure.other),
-        ]);
+      if (failure.cause !== 'hot-while-tightened') return;
+      const { about, other } = failure;
+      const fastener = nameOf(ctx.procedure, about);
+      if (about === other) reportFailure(ctx, failure, 'itself', [fastener]);
+      else reportFailure(ctx, failure, 'fails', [fastener, nameOf(ctx.procedure, other)]);
     },
   },
 });
