@@ -29,7 +29,7 @@ export const setMixed = defineRule({
   },
   messages: {
     fails: (part: string, other: string) =>
-      `The ${part} was in use before and goes back beside a new ${other}; they are renewed as a set, so renew it as well`,
+      `The ${part} was in use before and is kept beside a new ${other}; they are renewed as a set, so renew it as well`,
   },
   check: {
     failure(failure, ctx) {
