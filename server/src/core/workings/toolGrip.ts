@@ -50,6 +50,16 @@ export function gripsOutside(tool: Tool): boolean {
 
 /** What a tool takes hold of; undefined where its size is not stated or cannot be read. */
 export function gripOfTool(tool: Tool): Grip | undefined {
+  const known = grips.get(tool);
+  if (known !== undefined) return known.grip;
+  const grip = readGrip(tool);
+  grips.set(tool, { grip });
+  return grip;
+}
+
+const grips = new WeakMap<Tool, { readonly grip: Grip | undefined }>();
+
+function readGrip(tool: Tool): Grip | undefined {
   const faces = GRIPPING.get(tool.kind?.value ?? '') ?? 'either';
   if (tool.size !== undefined) return flatsOf(tool.size, faces);
   return tool.driveSize === undefined ? undefined : gripNamed(tool.driveSize.text, faces);

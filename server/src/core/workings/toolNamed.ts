@@ -26,7 +26,22 @@ export function toolsHolding(procedure: ProcedureView, instruction: Instruction)
   return namedTools(procedure, 'hold' in instruction ? (instruction.hold?.with ?? []) : []);
 }
 
-function namedTools(procedure: ProcedureView, uses: readonly { readonly tool?: Ref }[]): NamedTools {
+type ToolUses = readonly { readonly tool?: Ref }[];
+
+const NO_TOOLS: NamedTools = { tools: [], complete: true };
+const looked = new WeakMap<ProcedureView, Map<ToolUses, NamedTools>>();
+
+/** Looked up once for a reading, since a dozen rules ask. */
+function namedTools(procedure: ProcedureView, uses: ToolUses): NamedTools {
+  if (uses.length === 0) return NO_TOOLS;
+  const known = looked.get(procedure) ?? new Map<ToolUses, NamedTools>();
+  looked.set(procedure, known);
+  const named = known.get(uses) ?? lookUp(procedure, uses);
+  known.set(uses, named);
+  return named;
+}
+
+function lookUp(procedure: ProcedureView, uses: ToolUses): NamedTools {
   const tools = uses.flatMap(({ tool: ref }): NamedTool[] => {
     const tool = ref === undefined ? undefined : procedure.tools.get(ref.id)?.entry.value;
     return ref === undefined || tool === undefined ? [] : [{ ref, id: ref.id, tool, name: tool.name?.text ?? ref.id }];

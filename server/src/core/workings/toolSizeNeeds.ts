@@ -2,6 +2,7 @@ import { heldValues } from '../analysis/heldValues';
 import type { ProcedureView } from '../analysis/procedureView';
 import type { BuildSet, BuildSpace } from '../builds';
 import type { Part, Tool } from '../model/generated/types';
+import type { QuantityValue } from '../model/values';
 import { assumedWidths } from './toolAssumedWidths';
 import { flatsOf, type Grip, gripNamed, gripOfTool, gripsMeet, gripsOutside } from './toolGrip';
 
@@ -30,14 +31,22 @@ export function sizeNeeds(procedure: ProcedureView, id: string, within: BuildSet
   return { needs, unknown: within.minus(space.union(needs.map((one) => one.where))) };
 }
 
+/** The width of a part does not change with who asks, while a procedure asks for it at every turn. */
+const widths = new WeakMap<QuantityValue, { readonly grip: Grip | undefined }>();
+
+function widthOf(value: QuantityValue, part: Part): Grip | undefined {
+  const known = widths.get(value) ?? { grip: flatsOf(value, facesOf(part)) };
+  widths.set(value, known);
+  return known.grip;
+}
+
 function statedNeeds(part: Part, space: BuildSpace, within: BuildSet): SizeNeed[] {
-  const faces = facesOf(part);
   if (part.driveSize !== undefined) {
-    const grip = gripNamed(part.driveSize.text, faces);
+    const grip = gripNamed(part.driveSize.text, facesOf(part));
     return grip === undefined ? [] : [{ known: 'stated', where: within, grip }];
   }
   return heldValues(part.acrossFlats, space, within).held.flatMap(({ value, where }): SizeNeed[] => {
-    const grip = flatsOf(value, faces);
+    const grip = widthOf(value, part);
     return grip === undefined ? [] : [{ known: 'stated', where, grip }];
   });
 }
