@@ -60,7 +60,7 @@ test('one working for each build on which something differs', async () => {
 
 test('a hand that differs is told in one working', async () => {
   const found = await workings('thread: M8, hand: { k1-a: right, k1-b: left }, property-class: 8.8, torque: 20 N·m');
-  expect(found.map((one) => rows(one).thread)).toEqual(['M8, right-hand on K1-A, left-hand on K1-B']);
+  expect(found.map((one) => rows(one).thread)).toEqual(['M8, right-hand on K1-A; left-hand on K1-B']);
 });
 
 test('without a thread nothing is reckoned, and what is missing is named', async () => {

@@ -143,6 +143,8 @@ function geometrySteps({ thread, face, threadFriction, faceFriction }: Tightenin
     step('d', 'nominal diameter', 'given', thread.diameter, 'mm'),
     step('P', 'pitch', 'given', thread.pitch, 'mm'),
     step('d2', 'pitch diameter', 'd − 0.6495·P', pitchDiameter(thread), 'mm'),
+    step('d_w', 'face', 'given', face.outer, 'mm'),
+    step('d_h', 'hole', 'given', face.inner, 'mm'),
     step('D_Km', 'mean bearing diameter', '(d_w + d_h)/2', meanBearingDiameter(face), 'mm'),
     step('µ_G', 'friction in the thread', 'given', threadFriction, ''),
     step('µ_K', 'friction under the face', 'given', faceFriction, ''),

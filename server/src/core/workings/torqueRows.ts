@@ -58,13 +58,17 @@ function jointRows(one: TorqueCase): WorkingRow[] {
   return rows.filter((row) => row !== undefined);
 }
 
-/** ", left-hand", or ", right-hand on W1S, left-hand on W1R" where it differs on these builds. */
+/** ", left-hand", or ", right-hand on W1S; left-hand on W1R" where it differs on these builds. */
 function handWords({ joint: { hands }, where, space }: TorqueCase): string {
   const here = hands.map(({ value, where: on }) => ({ value, on: on.and(where) })).filter(({ on }) => !on.isEmpty);
   const [first] = here;
   if (first === undefined) return '';
   if (here.every(({ value }) => value === first.value)) return `, ${first.value}-hand`;
-  return here.map(({ value, on }) => `, ${value}-hand on ${describeBuilds(on, space)}`).join('');
+  const sides = (['right', 'left'] as const).map((hand) => {
+    const on = space.union(here.filter(({ value }) => value === hand).map((part) => part.on));
+    return `${hand}-hand on ${describeBuilds(on, space)}`;
+  });
+  return `, ${sides.join('; ')}`;
 }
 
 function frictionTexts(friction: FastenerJoint['friction']): { usual: string; stated: string | undefined } {
