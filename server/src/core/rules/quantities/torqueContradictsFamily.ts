@@ -13,6 +13,7 @@ import type { Prose, QuantityValue } from '../../model/values';
 import { boundsOf, type FoundQuantity, formatQuantity } from '../../quantity';
 import { sourceRange } from '../../syntax/scalarSource';
 import type { Span } from '../../text/span';
+import { torqueWorkingsOfInstruction } from '../../workings/torqueWorking';
 import { defineRule } from '../defineRule';
 import { inStep } from '../examples';
 import type { FixDraft, ReportDetails, RuleContext } from '../ruleContext';
@@ -180,6 +181,7 @@ class Comparison {
     const message = `The family states ${stated.text.trim()} here`;
     return {
       about: [this.one.ref.id],
+      working: () => torqueWorkingsOfInstruction(this.procedure, this.view),
       ...whereUnless(where, this.one.where, space),
       related: family === undefined ? [] : [{ range: stated.node, document: family.document, message }],
     };
