@@ -26,6 +26,8 @@ Prints the step sheet of a procedure for one build.
   --paper a4|letter        paper (as the settings say, else a4)
   --language en            language of the sheet (as the settings say, else en)
   -o, --out FILE.pdf|.html where to write it (the procedure's name and build, as PDF, in this folder)
+  --torque-bands           show in the torque table what each thread and class usually takes, worked out;
+                           the maker's value stays the one to tighten to
   --chart                  draw the walk instead: every part against every step, findings included
   --format html|svg        how the chart is written (as the name of the file says, else html)
   --on DATE                judge dates as of this day when the errors are counted (today)
@@ -40,6 +42,7 @@ export async function sheet(terminal: Terminal, args: readonly string[]): Promis
     paper: { type: 'string' },
     language: { type: 'string' },
     out: { type: 'string', short: 'o' },
+    'torque-bands': { type: 'boolean' },
     chart: { type: 'boolean' },
     format: { type: 'string' },
     on: { type: 'string' },
@@ -49,6 +52,8 @@ export async function sheet(terminal: Terminal, args: readonly string[]): Promis
     throw new CommandProblem('Name one procedure; see witnessmark sheet --help');
   if (values.chart !== true && values.format !== undefined)
     throw new CommandProblem('--format is for --chart; a sheet is written as the name after --out says');
+  if (values.chart === true && values['torque-bands'] === true)
+    throw new CommandProblem('--torque-bands is for the sheet; the chart has no torque table');
   const today = dayOption(values.on);
   const { procedure, workspace } = await openProcedure(file);
   const picked = chosenBuild(procedure, values.build);
@@ -61,7 +66,8 @@ export async function sheet(terminal: Terminal, args: readonly string[]): Promis
   const paper = oneOf('paper', values.paper, ['a4', 'letter'], settings.paper);
   const language = sheetLanguage(values.language, settings);
   const out = outputPath(file, values.out, picked.build.id);
-  const built = buildSheet(procedure, picked, { findings, settings, language, paper });
+  const torqueBands = values['torque-bands'] === true ? 'computed' : 'left-out';
+  const built = buildSheet(procedure, picked, { findings, settings, language, paper, torqueBands });
   await write(out, built);
   const errors = built.notReleased?.errors ?? 0;
   terminal.out(

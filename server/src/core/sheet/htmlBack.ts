@@ -13,7 +13,7 @@ import {
 import { turnWords } from './htmlTorque';
 import { fatesHtml, temporariesHtml } from './htmlWork';
 import type { Labels } from './labels';
-import type { ConcessionPlace, RecordRow, TorqueRow } from './sheet';
+import type { ComputedBand, ConcessionPlace, RecordRow, TorqueRow } from './sheet';
 
 /** All that comes after the last step; a part with nothing in it is left out. */
 export function backHtml(context: HtmlContext): (Html | undefined)[] {
@@ -39,12 +39,23 @@ function stepLink(step: number, stepId: string): Html {
 function torqueTableHtml(context: HtmlContext): Html | undefined {
   const { sheet, labels } = context;
   if (sheet.torqueTable.length === 0) return undefined;
-  const heads = [labels.step, labels.fastener, labels.torque, labels.direction, labels.toolsUsed, labels.actual];
-  const rows = sheet.torqueTable.map((row) => torqueRowHtml(row, context));
-  return section('torque-table', labels.torqueTable, table('torques', heads, rows));
+  const hasBands = sheet.torqueTable.some(({ bands }) => bands !== undefined);
+  const band = hasBands ? [labels.computedBand] : [];
+  const heads = [
+    labels.step,
+    labels.fastener,
+    labels.torque,
+    ...band,
+    labels.direction,
+    labels.toolsUsed,
+    labels.actual,
+  ];
+  const rows = sheet.torqueTable.map((row) => torqueRowHtml(row, hasBands, context));
+  const note = hasBands ? el('p', {}, escapeHtml(labels.computedBandNote)) : undefined;
+  return section('torque-table', labels.torqueTable, table('torques', heads, rows), note);
 }
 
-function torqueRowHtml(row: TorqueRow, { labels }: HtmlContext): (Html | Html[])[] {
+function torqueRowHtml(row: TorqueRow, hasBands: boolean, { labels }: HtmlContext): (Html | Html[])[] {
   const condition = conditionHtml(row.condition, labels);
   const angle = row.angle === undefined ? '' : ` ${labels.thenTurn} ${row.angle}`;
   const value =
@@ -56,9 +67,22 @@ function torqueRowHtml(row: TorqueRow, { labels }: HtmlContext): (Html | Html[])
     stepLink(row.step, row.stepId),
     [escapeHtml(row.fastener), ...(condition === undefined ? [] : [condition])],
     [...value, ...second],
+    ...(hasBands ? [(row.bands ?? []).flatMap(bandHtml)] : []),
     turnWords(row.turn, labels),
     escapeHtml(row.tools.join(', ')),
     el('span', { class: 'blank' }),
+  ];
+}
+
+/** Set lightly beside the bold torque, so that nobody sets the wrench by it. */
+function bandHtml(band: ComputedBand): Html[] {
+  const when = band.when === undefined ? [] : [el('div', {}, escapeHtml(band.when))];
+  if (band.kind === 'none') return [...when, el('div', {}, escapeHtml(`– (${band.why})`))];
+  return [
+    ...when,
+    el('p', {}, escapeHtml(band.primary)),
+    el('p', {}, escapeHtml(`(${band.secondary})`)),
+    el('div', {}, el('small', {}, escapeHtml(band.of))),
   ];
 }
 

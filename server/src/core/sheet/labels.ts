@@ -111,6 +111,9 @@ const english = {
   torqueTable: 'Torque table',
   fastener: 'Fastener',
   direction: 'Direction',
+  computedBand: 'Computed band',
+  computedBandNote:
+    'The maker’s value comes first; a computed band is not one. Computed for this build with the torque and preload formula of bolted joints (VDI 2230), from the strength of the class and the friction that the family states, else 0.10 to 0.14.',
   toolsUsed: 'Tools',
   actual: 'Actual',
   recordTable: 'Record of measurements',

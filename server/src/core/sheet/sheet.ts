@@ -247,7 +247,17 @@ export interface TorqueValue {
 }
 
 /** `blank` is a torque that nobody has stated: it prints an empty line, never a value. */
-export type SingleSetting = { kind: 'one'; value: TorqueValue } | { kind: 'blank'; turn?: Turn };
+export type SingleSetting =
+  | { kind: 'one'; value: TorqueValue; bands?: ComputedBand[] }
+  | { kind: 'blank'; turn?: Turn; bands?: ComputedBand[] };
+
+/**
+ * Between which torques a joint is usually tightened: worked out for its thread and class, and no value of the maker.
+ * `none` says in words what it cannot be worked out without. `when` is there where what the bench finds decides.
+ */
+export type ComputedBand =
+  | { kind: 'band'; when?: string; primary: string; secondary: string; of: string }
+  | { kind: 'none'; when?: string; why: string };
 
 /** What holds where the bench finds one thing rather than another. */
 export interface TorqueBranch {
@@ -305,6 +315,8 @@ export interface TorqueRow {
   angle?: string;
   turn?: Turn;
   tools: string[];
+  /** Present only where computed bands are asked for; then every row has one or more. */
+  bands?: ComputedBand[];
 }
 
 /** One kind of blank, plug or pin. */

@@ -45,6 +45,8 @@ export interface SheetOptions {
   readonly settings: Settings;
   readonly language: SheetLanguage;
   readonly paper: Paper;
+  /** Whether the torque table shows what each joint usually takes, worked out; by default only what is stated. */
+  readonly torqueBands?: 'computed' | 'left-out';
   /** The text of a figure by its URI, where the snapshot has not loaded it. */
   readonly readFigure?: (uri: string) => string | undefined;
 }

@@ -6,11 +6,13 @@ import {
   dimensions,
   findUnit,
   formatQuantity,
+  fromBase,
   type Quantity,
   type Statement,
   type Unit,
   usualUnits,
 } from '../../quantity';
+import { roughNumber } from '../../workings/torqueUnits';
 import type { Phrases } from '../sentences/language';
 
 /** One value in the first unit and, where there is one, in the second. */
@@ -21,6 +23,10 @@ export interface TwoUnits {
 
 /** Torques from here up are read in pound-feet, below in pound-inches. Common practice, no source. */
 const POUND_FEET_FROM = 27;
+
+const NEWTON_METRE = torqueUnit('N·m');
+const POUND_INCH = torqueUnit('lbf·in');
+const POUND_FOOT = torqueUnit('lbf·ft');
 
 /** Writes values in the units of the sheet. A value that cannot be read stands as it was written. */
 export class QuantityWords {
@@ -49,6 +55,20 @@ export class QuantityWords {
     return { ...this.#write(quantity, withoutAngle), angle: this.#format(quantity.angle, undefined) };
   }
 
+  /**
+   * Two worked-out torques in N·m as the ends of a range, to as many digits as they deserve, in the units that the stated
+   * torque is written in here.
+   */
+  torqueRange(low: number, high: number, stated: QuantityValue | undefined): Required<TwoUnits> {
+    const quantity = stated?.reading.quantity;
+    const [first, second] = quantity?.dimension === 'torque' ? this.#unitsOf(quantity) : [this.#unit('torque', 0)];
+    const primary = first ?? NEWTON_METRE;
+    const secondary = second ?? this.#unit('torque', 1) ?? otherTorqueUnit(primary, high);
+    const write = (unit: Unit) =>
+      this.phrases.range(roughNumber(fromBase(low, unit)), roughNumber(fromBase(high, unit)), unit.symbol);
+    return { primary: write(primary), secondary: write(secondary) };
+  }
+
   /** The symbol that readings of a dimension are written down in. */
   unitFor(dimension: string, limits: QuantityValue | undefined): string {
     if (!isDimension(dimension)) return '';
@@ -57,12 +77,16 @@ export class QuantityWords {
 
   #write(quantity: Quantity, form: (statement: Statement) => Statement): TwoUnits {
     const written: Statement[] = quantity.dual === null ? [quantity] : [quantity, quantity.dual];
-    const first = this.#unit(quantity.dimension, 0) ?? quantity.unit;
-    const second = this.#unit(quantity.dimension, 1) ?? secondOf(quantity, first);
+    const [first, second] = this.#unitsOf(quantity);
     const write = (unit: Unit) => this.#format(form(written.find((one) => one.unit === unit) ?? quantity), unit);
     return second === undefined || second === first
       ? { primary: write(first) }
       : { primary: write(first), secondary: write(second) };
+  }
+
+  #unitsOf(quantity: Quantity): [first: Unit, second: Unit | undefined] {
+    const first = this.#unit(quantity.dimension, 0) ?? quantity.unit;
+    return [first, this.#unit(quantity.dimension, 1) ?? secondOf(quantity, first)];
   }
 
   #unit(dimension: Dimension, place: 0 | 1): Unit | undefined {
@@ -82,9 +106,21 @@ export class QuantityWords {
 function secondOf(quantity: Quantity, first: Unit): Unit | undefined {
   if (quantity.dual !== null) return first === quantity.dual.unit ? quantity.unit : quantity.dual.unit;
   if (quantity.dimension !== 'torque') return first === quantity.unit ? undefined : quantity.unit;
-  if (!first.symbol.includes('N·')) return findUnit('torque', 'N·m');
   const size = quantity.form === 'range' ? quantity.high.value : quantity.number.value;
-  return findUnit('torque', size * quantity.unit.factor < POUND_FEET_FROM ? 'lbf·in' : 'lbf·ft');
+  return otherTorqueUnit(first, size * quantity.unit.factor);
+}
+
+/** The usual unit of the other system for a torque in N·m. */
+function otherTorqueUnit(first: Unit, torque: number): Unit {
+  if (!first.symbol.includes('N·')) return NEWTON_METRE;
+  return torque < POUND_FEET_FROM ? POUND_INCH : POUND_FOOT;
+}
+
+function torqueUnit(symbol: string): Unit {
+  const found = findUnit('torque', symbol);
+  // Symbols of the table only; a mistyped one would be a mistake of the program.
+  if (found === undefined) throw new TypeError(`There is no unit ${symbol}`);
+  return found;
 }
 
 function withoutAngle(statement: Statement): Statement {

@@ -27,8 +27,12 @@ function torqueRows(row: Row, { setting }: TorqueCallout): TorqueRow[] {
 }
 
 function settingCells(setting: SingleSetting): Partial<TorqueRow> {
-  if (setting.kind === 'one') return valueCells(setting.value);
-  return setting.turn === undefined ? {} : { turn: setting.turn };
+  if (setting.kind === 'one') return { ...valueCells(setting.value), ...bandCells(setting) };
+  return { ...(setting.turn === undefined ? {} : { turn: setting.turn }), ...bandCells(setting) };
+}
+
+function bandCells({ bands }: SingleSetting): Partial<TorqueRow> {
+  return bands === undefined ? {} : { bands };
 }
 
 function valueCells({ passes: _, ...cells }: TorqueValue): Omit<TorqueValue, 'passes'> {

@@ -5,6 +5,7 @@ import { plain } from '../sentences/grammar';
 import type { HoldFacts } from '../sentences/language';
 import type { Hand, SingleSetting, TorqueCallout, TorqueSetting, TorqueValue } from '../sheet';
 import type { BuildContext } from './buildContext';
+import { bandCells } from './torqueBands';
 import { handCases, turnOf } from './turning';
 import { merged, type ValueCase, valuesIn } from './valuesIn';
 
@@ -50,18 +51,25 @@ export function settingOf(one: OwnValues, id: string, where: BuildSet, context: 
   if (cases.length > 1) {
     const branches = cases.map((each) => ({
       condition: branchWords(each.where, where, context),
-      setting: singleSetting(each.value, one, context),
+      setting: singleSetting(each.value, one, id, each.where, context),
     }));
     return { kind: 'byOutcome', branches };
   }
-  return singleSetting(only?.value, one, context);
+  return singleSetting(only?.value, one, id, where, context);
 }
 
-function singleSetting(given: Tightening | undefined, one: OwnValues, context: BuildContext): SingleSetting {
+function singleSetting(
+  given: Tightening | undefined,
+  one: OwnValues,
+  id: string,
+  where: BuildSet,
+  context: BuildContext,
+): SingleSetting {
   const value = torqueValue(given, one, context);
-  if (value !== undefined) return { kind: 'one', value };
+  const bands = bandCells(id, given, where, context);
+  if (value !== undefined) return { kind: 'one', value, ...bands };
   const hand = given?.hand;
-  return hand === undefined ? { kind: 'blank' } : { kind: 'blank', turn: turnOf(hand, 'tighten') };
+  return { kind: 'blank', ...(hand === undefined ? {} : { turn: turnOf(hand, 'tighten') }), ...bands };
 }
 
 function branchWords(branch: BuildSet, where: BuildSet, { conditions, writing }: BuildContext): string {

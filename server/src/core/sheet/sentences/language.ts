@@ -17,6 +17,22 @@ export interface HoldFacts {
   readonly with: readonly Thing[];
 }
 
+/** The joint that a band of torque is worked out for. */
+export interface BandJoint {
+  /** As the family writes it, for example `M5×0.8`. */
+  readonly thread: string;
+  /** Of the weakest part, for example `8.8`, or `grade 8`. */
+  readonly propertyClass: string;
+  /** Where the strength is from, for example `ISO 898-1`. */
+  readonly standard: string;
+  /** Names of the parts whose class is not known. */
+  readonly unknown: readonly string[];
+  readonly hasPrevailing: boolean;
+}
+
+/** What stands against working a band of torque out. */
+export type NoBand = 'no-thread' | 'odd-thread' | 'no-class' | 'odd-class' | 'no-strength' | 'angle';
+
 /** Everything that a sentence may need to know, decided for the build. It asks by reference and is told names. */
 export interface SentenceFacts {
   part(ref: Ref): Thing;
@@ -87,6 +103,10 @@ export interface Phrases {
   turn(direction: TurnDirection, hand: Hand): Prose;
   inOrder(names: readonly string[]): string;
   plus(torque: string, reading: string): string;
+  /** `4.4 to 9.1 N·m`. */
+  range(low: string, high: string, unit: string): string;
+  bandOf(joint: BandJoint): string;
+  noBand(why: NoBand): string;
   atMost(value: string): string;
   atLeast(value: string): string;
   piecesOf(name: string, count: number): string;

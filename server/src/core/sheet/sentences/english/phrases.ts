@@ -1,5 +1,5 @@
 import { capital, join, plain, strong, text } from '../grammar';
-import type { Alternative, Phrases } from '../language';
+import type { Alternative, BandJoint, NoBand, Phrases } from '../language';
 import { englishGrammar as grammar, plural } from './grammar';
 
 const list = (items: readonly string[], last: 'and' | 'or'): string =>
@@ -38,6 +38,24 @@ function valueWords(value: string, kind: 'identified' | 'renewal'): string {
   return kind === 'renewal' && value === 're-used' ? 'used again' : value;
 }
 
+const noBandWords: { readonly [Why in NoBand]: string } = {
+  'no-thread': 'no thread stated',
+  'odd-thread': 'thread not in the tables',
+  'no-class': 'no class stated',
+  'odd-class': 'class not in the tables',
+  'no-strength': 'no strength of this class for this size',
+  angle: 'an angle follows, and decides',
+};
+
+function bandWords({ thread, propertyClass, standard, unknown, hasPrevailing }: BandJoint): string {
+  const named = propertyClass.startsWith('grade ') ? propertyClass : `class ${propertyClass}`;
+  const rest = [
+    ...(unknown.length === 0 ? [] : [`class of ${list(unknown.map(the), 'and')} not known`]),
+    ...(hasPrevailing ? ['without the prevailing torque'] : []),
+  ];
+  return [`Computed for ${thread}, ${named} (strength from ${standard}); not the maker’s value`, ...rest].join('; ');
+}
+
 export const englishPhrases: Phrases = {
   clause: (alternatives) => alternatives.map(alternativeWords).join(', or '),
   onlyWhen: (clause) => `Only when ${clause}`,
@@ -54,6 +72,9 @@ export const englishPhrases: Phrases = {
     join('turn ', strong(direction), hand === 'left' ? ' (left-hand thread)' : ' (right-hand thread)'),
   inOrder: (names) => `In the order ${grammar.series(names)}`,
   plus: (torque, reading) => `${torque} + ${reading}`,
+  range: (low, high, unit) => `${low} to ${high} ${unit}`,
+  bandOf: bandWords,
+  noBand: (why) => noBandWords[why],
   atMost: (value) => `at most ${value}`,
   atLeast: (value) => `at least ${value}`,
   piecesOf: (name, count) => capital(pieces(name, count)),
