@@ -5,7 +5,10 @@ import {
   DocumentHighlightRequest,
   type Location,
   type Position,
+  PrepareRenameRequest,
   ReferencesRequest,
+  RenameRequest,
+  type TextDocumentEdit,
 } from 'vscode-languageserver/node';
 import { LineIndex } from '../../server/src/core/text/lineIndex';
 import { example, FAMILY, KIT, PROCEDURE, steps } from '../ide/markedExample';
@@ -62,6 +65,30 @@ describe('over the protocol', () => {
     expect(new Set(references?.map(({ uri }) => uri))).toEqual(new Set([client.uri(FAMILY), client.uri(PROCEDURE)]));
   });
 
+  test('a renaming changes documents that are open and that are not, and names the version that it is for', async () => {
+    const { client, at, marked } = await start(SOURCE);
+    client.open(PROCEDURE, marked.files[PROCEDURE] ?? '');
+    const prepared = await client.connection.sendRequest(PrepareRenameRequest.type, at);
+    expect(prepared).toMatchObject({ placeholder: 'wheel' });
+    const edit = await client.connection.sendRequest(RenameRequest.type, { ...at, newName: 'new-wheel' });
+    const changes = (edit?.documentChanges ?? []) as TextDocumentEdit[];
+    const versions = Object.fromEntries(changes.map(({ textDocument }) => [textDocument.uri, textDocument.version]));
+    expect(versions).toEqual({ [client.uri(FAMILY)]: null, [client.uri(KIT)]: null, [client.uri(PROCEDURE)]: 1 });
+    const edits = changes.flatMap(({ textDocument: { uri }, edits: some }) =>
+      some.map((one) => ({ uri, range: 'range' in one ? one.range : { start: at.position, end: at.position } })),
+    );
+    expect(marks(client, marked, edits)).toEqual(writeMarks(marked.files, marked.places));
+  });
+
+  test('a renaming that cannot be says why', async () => {
+    const { client, at } = await start(SOURCE);
+    const asked = client.connection.sendRequest(RenameRequest.type, { ...at, newName: 'cover' });
+    await expect(asked).rejects.toThrow(`The id "cover" is that of a part in ${FAMILY} already`);
+    const path = { textDocument: at.textDocument, position: { line: 4, character: 12 } };
+    const prepared = client.connection.sendRequest(PrepareRenameRequest.type, path);
+    await expect(prepared).rejects.toThrow('A path follows its file; rename the file itself');
+  });
+
   test('nothing is answered where there is no document', async () => {
     const { client } = await start(SOURCE);
     const nowhere = { textDocument: { uri: client.uri('none.kit.yaml') }, position: { line: 0, character: 0 } };
@@ -75,6 +102,7 @@ describe('over the protocol', () => {
       definitionProvider: true,
       referencesProvider: true,
       documentHighlightProvider: true,
+      renameProvider: true,
     });
   });
 });

@@ -11,6 +11,7 @@ import { fileChanges } from './features/fileChanges';
 import { folders } from './features/folders';
 import { hover } from './features/hover';
 import { references } from './features/references';
+import { rename } from './features/rename';
 import { sheets } from './features/sheets';
 import { textSync } from './features/textSync';
 import type { Host } from './host';
@@ -24,6 +25,7 @@ const FEATURES: readonly Feature[] = [
   hover,
   definition,
   references,
+  rename,
   sheets,
 ];
 

@@ -8,6 +8,7 @@ import type { Uri } from '../analysis/uri';
 import type { RefKind } from '../model/shape';
 import type { ItemRange, ScalarNode } from '../syntax/node';
 import type { SyntaxDocument } from '../syntax/readDocument';
+import { sourceRange } from '../syntax/scalarSource';
 import { readersOfFamily } from './familyReaders';
 import { type IdUse, OUTCOME_KINDS } from './idUses';
 
@@ -56,10 +57,14 @@ export function declarationOf(target: IdTarget): { document: SyntaxDocument; ran
     case 'file':
       return undefined;
     case 'value':
-      return { document: target.of.document, range: target.node };
+      return { document: target.of.document, range: withoutQuotes(target.node) };
     case 'thing':
-      return { document: target.thing.document, range: target.thing.declared.node };
+      return { document: target.thing.document, range: withoutQuotes(target.thing.declared.node) };
   }
+}
+
+function withoutQuotes(node: ScalarNode): ItemRange {
+  return sourceRange(node, 0, node.text.length);
 }
 
 function asThings(things: readonly (NamedThing | undefined)[]): IdTarget[] {

@@ -23,10 +23,14 @@ export function targetsAt(snapshot: Snapshot, document: SyntaxDocument, offset: 
 
 /** Every place in the documents of a snapshot that names what the id at an offset names, each document by its text. */
 export function referencesAt(snapshot: Snapshot, document: SyntaxDocument, offset: number): Reference[] {
-  const targets = targetsAt(snapshot, document, offset);
+  return referencesTo(snapshot, targetsAt(snapshot, document, offset));
+}
+
+export function referencesTo(snapshot: Snapshot, targets: readonly IdTarget[]): Reference[] {
+  if (targets.length === 0) return [];
   return [...snapshot.uris].flatMap((uri) => {
-    const one = snapshot.document(uri);
-    return one === undefined ? [] : referencesIn(snapshot, one, targets);
+    const document = snapshot.document(uri);
+    return document === undefined ? [] : referencesIn(snapshot, document, targets);
   });
 }
 

@@ -1,12 +1,10 @@
 import { DocumentHighlightKind, type Location, type ReferenceParams } from 'vscode-languageserver';
-import { fileNameOf } from '../../core/analysis/uri';
 import { highlightsAt } from '../../core/ide/highlight';
-import { idOfTarget } from '../../core/ide/idTarget';
 import { referencesAt, targetsAt } from '../../core/ide/references';
 import { linesOf, toCoreUri, toRange } from '../convert';
 import { currentDocument } from '../currentDocument';
 import type { Feature } from '../feature';
-import { snapshotOfFolders } from '../folderTexts';
+import { namingSnapshot } from '../namingSnapshot';
 import type { Session } from '../session';
 
 /** Every place that names a thing: in all documents of the folders, or marked in the one that is open. */
@@ -35,9 +33,8 @@ async function referencesFor(session: Session, params: ReferenceParams): Promise
   const offset = linesOf(current.document).offset(position);
   const targets = targetsAt(current.snapshot, current.document, offset);
   if (targets.length === 0) return [];
-  const words = targets.map((target) => idOfTarget(target) ?? fileNameOf(target.is === 'file' ? target.uri : ''));
   const uri = toCoreUri(textDocument.uri);
-  const snapshot = await snapshotOfFolders(session, uri, (text) => words.some((word) => text.includes(word)));
+  const snapshot = await namingSnapshot(session, uri, targets);
   const document = snapshot.document(uri);
   if (document === undefined) return null;
   return referencesAt(snapshot, document, linesOf(document).offset(position))

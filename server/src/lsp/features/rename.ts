@@ -1,0 +1,59 @@
+import {
+  type ClientCapabilities,
+  LSPErrorCodes,
+  type RenameParams,
+  ResponseError,
+  type WorkspaceEdit,
+} from 'vscode-languageserver';
+import { prepareRename, renameAt } from '../../core/ide/rename';
+import { linesOf, toCoreUri, toRange } from '../convert';
+import { currentDocument } from '../currentDocument';
+import type { Feature } from '../feature';
+import { namingSnapshot } from '../namingSnapshot';
+import type { Session } from '../session';
+import { workspaceEditOf } from '../workspaceEdit';
+
+/** Gives an id another name in every document of the folders that reaches it; says why where that cannot be. */
+export const rename: Feature = {
+  capability: (client) => ({ renameProvider: asksFirst(client) ? { prepareProvider: true } : true }),
+  register(connection, session) {
+    connection.onPrepareRename(({ textDocument, position }, token) =>
+      session.answer(token, async () => {
+        const current = await currentDocument(session, textDocument.uri);
+        if (current === undefined) return null;
+        const lines = linesOf(current.document);
+        const start = prepareRename(current.snapshot, current.document, lines.offset(position));
+        if (start.is === 'refused') return refusal(start.why);
+        return { range: toRange(lines, start.span), placeholder: start.name };
+      }),
+    );
+    connection.onRenameRequest((params, token) => session.answer(token, () => renamed(session, params)));
+  },
+};
+
+/** A client that cannot be told beforehand that nothing can be renamed must not be told that it can. */
+function asksFirst({ textDocument }: ClientCapabilities): boolean {
+  return textDocument?.rename?.prepareSupport === true;
+}
+
+async function renamed(
+  session: Session,
+  { textDocument, position, newName }: RenameParams,
+): Promise<WorkspaceEdit | ResponseError | null> {
+  const current = await currentDocument(session, textDocument.uri);
+  if (current === undefined) return null;
+  const offset = linesOf(current.document).offset(position);
+  const start = prepareRename(current.snapshot, current.document, offset);
+  if (start.is === 'refused') return refusal(start.why);
+  const uri = toCoreUri(textDocument.uri);
+  const snapshot = await namingSnapshot(session, uri, [start.target], [newName]);
+  const document = snapshot.document(uri);
+  if (document === undefined) return null;
+  const renaming = renameAt(snapshot, document, linesOf(document).offset(position), newName);
+  if (renaming.is === 'refused') return refusal(renaming.why);
+  return workspaceEditOf(session, snapshot, renaming.edits) ?? null;
+}
+
+function refusal(why: string): ResponseError {
+  return new ResponseError(LSPErrorCodes.RequestFailed, why);
+}
