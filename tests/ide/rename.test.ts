@@ -64,7 +64,7 @@ describe('renaming', () => {
     );
   });
 
-  test.each([
+  test.each<[string, string, string, string, ...(readonly [string, string])[]]>([
     [
       'a step',
       '- check: Tight, see <⟦fit-wheel⟧>.\n  if-not: { go-to: ⟦fit‸-wheel⟧ }',
@@ -104,7 +104,7 @@ describe('renaming', () => {
     ],
     ['a check', '- check: ⟦free-‸turn⟧', 'turns', FAMILY, ['  free-turn:', '  ⟦free-turn⟧:']],
     ['a limit', '- measure: ⟦end-‸play⟧', 'play', FAMILY, ['  end-play:', '  ⟦end-play⟧:']],
-  ] as const)('%s', async (_, instruction, name, path, ...marks) => {
+  ])('%s', async (_, instruction, name, path, ...marks) => {
     await checkRename(example(steps(instruction), { [path]: marks }), name);
   });
 

@@ -14,14 +14,23 @@ import { loadAll } from '../support/markedText';
 
 const seed = Number(process.env.WITNESSMARK_SEED ?? 20261125);
 const ROOT = resolve('sample-procedures');
-const files = Object.fromEntries(
-  documentsBelow(ROOT).map((path) => [relative(ROOT, path), readFileSync(path, 'utf8')]),
-);
+// What cannot be read is not renamed in, and so nothing is renamed that stands there.
+const paths = documentsBelow(ROOT).filter((path) => !path.includes('broken-in-the-middle'));
+const files = Object.fromEntries(paths.map((path) => [relative(ROOT, path), readFileSync(path, 'utf8')]));
 const all = await loadAll(files);
 const things = [...all.uris].flatMap((uri) => {
   const document = all.document(uri);
   return document === undefined ? [] : [...declarationsIn(document).values()].flatMap((some) => [...some.values()]);
 });
+
+/** A place among all things: what is printed of a counterexample is a number, and the name is in the error. */
+const places = fc.nat(things.length - 1);
+
+function thingAt(place: number): NamedThing {
+  const thing = things[place];
+  if (thing === undefined) throw new Error('The samples declare nothing');
+  return thing;
+}
 
 /** Renames a thing at its declaration; every document that changed. */
 function renamed(snapshot: Snapshot, thing: NamedThing, name: string): { after: Snapshot; changed: string[] } {
@@ -53,7 +62,8 @@ function foundIn(snapshot: Snapshot, uri: string, rename: (id: string) => string
 describe(`on the samples (seed ${seed})`, () => {
   test('a name given and taken back leaves every text as it was', () => {
     fc.assert(
-      fc.property(fc.constantFrom(...things), (thing) => {
+      fc.property(places, (place) => {
+        const thing = thingAt(place);
         const { after, changed } = renamed(all, thing, 'quite-another-name');
         expect(changed).toContain(thing.document.uri);
         const { after: back } = renamed(after, { ...thing, id: 'quite-another-name' }, thing.id);
@@ -69,7 +79,8 @@ describe(`on the samples (seed ${seed})`, () => {
 
   test('what is found after a renaming is what was found before, up to the name', () => {
     fc.assert(
-      fc.property(fc.constantFrom(...things), (thing) => {
+      fc.property(places, (place) => {
+        const thing = thingAt(place);
         const { after, changed } = renamed(all, thing, 'quite-another-name');
         const before = (id: string) => (id === 'quite-another-name' ? thing.id : id);
         for (const uri of changed) expect(foundIn(after, uri, before)).toEqual(foundIn(all, uri, (id) => id));
