@@ -13,6 +13,7 @@ import { hover } from './features/hover';
 import { references } from './features/references';
 import { rename } from './features/rename';
 import { sheets } from './features/sheets';
+import { symbols } from './features/symbols';
 import { textSync } from './features/textSync';
 import type { Host } from './host';
 import { Session } from './session';
@@ -26,6 +27,7 @@ const FEATURES: readonly Feature[] = [
   definition,
   references,
   rename,
+  symbols,
   sheets,
 ];
 
