@@ -13,6 +13,7 @@ import { hover } from './features/hover';
 import { references } from './features/references';
 import { rename } from './features/rename';
 import { sheets } from './features/sheets';
+import { structure } from './features/structure';
 import { symbols } from './features/symbols';
 import { textSync } from './features/textSync';
 import type { Host } from './host';
@@ -28,6 +29,7 @@ const FEATURES: readonly Feature[] = [
   references,
   rename,
   symbols,
+  structure,
   sheets,
 ];
 
