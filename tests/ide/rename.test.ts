@@ -139,6 +139,19 @@ describe('renaming', () => {
     expect(after).toMatchObject({ [PROCEDURE]: steps('- install: new-wheel\n- inspect: new-wheel') });
   });
 
+  test('one of two with the same id tells them apart: what names the id means the first', async () => {
+    const twice = (first: string, second: string, id: string) =>
+      example(
+        steps(`- check: Tight.\n  if-not: { go-to: ${id} }`)
+          .replace('step: fit-wheel', `step: ${first}`)
+          .concat(`      - step: ${second}\n        title: Again\n        do: [Wait.]\n`),
+      );
+    const second = await renamed(twice('fit-wheel', 'fit-‸wheel', 'fit-wheel'), 'fit-again');
+    expect(second).toEqual(twice('fit-wheel', 'fit-again', 'fit-wheel'));
+    const first = await renamed(twice('fit-‸wheel', 'fit-wheel', 'fit-wheel'), 'fit-first');
+    expect(first).toEqual(twice('fit-first', 'fit-wheel', 'fit-first'));
+  });
+
   test('to the same name changes nothing', async () => {
     const source = example(steps('- install: whe‸el'));
     expect(await renamed(source, 'wheel')).toEqual(readMarks(source).files);

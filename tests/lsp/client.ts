@@ -25,6 +25,7 @@ import {
   RegistrationRequest,
   StreamMessageReader,
   StreamMessageWriter,
+  type TextDocumentClientCapabilities,
   type TextEdit,
 } from 'vscode-languageserver/node';
 import { temporaryFiles } from '../support/temporaryFiles';
@@ -62,6 +63,8 @@ export interface ClientOptions {
   readonly folders?: readonly string[];
   /** What a hover may be written in; left out, the client does not say. */
   readonly hoverFormats?: ('markdown' | 'plaintext')[];
+  /** What else the client can do with texts. */
+  readonly textDocument?: TextDocumentClientCapabilities;
 }
 
 /** An editor, as the server sees one: real messages to a real process over its standard input and output. */
@@ -164,7 +167,7 @@ export class TestClient {
     return (actions ?? []) as CodeAction[];
   }
 
-  async #initialize({ folders = ['.'], hoverFormats }: ClientOptions): Promise<void> {
+  async #initialize({ folders = ['.'], hoverFormats, textDocument }: ClientOptions): Promise<void> {
     this.connection.onNotification(PublishDiagnosticsNotification.type, (params) => {
       this.#shown.set(params.uri, params);
       const waiting = [...this.#waiting];
@@ -181,6 +184,7 @@ export class TestClient {
         workspace: { didChangeWatchedFiles: { dynamicRegistration: true }, workspaceEdit: { documentChanges: true } },
         textDocument: {
           publishDiagnostics: { relatedInformation: true },
+          ...textDocument,
           ...(hoverFormats === undefined ? {} : { hover: { contentFormat: hoverFormats } }),
         },
       },

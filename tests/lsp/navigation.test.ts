@@ -4,6 +4,7 @@ import {
   DocumentHighlightKind,
   DocumentHighlightRequest,
   type Location,
+  type LocationLink,
   type Position,
   PrepareRenameRequest,
   ReferencesRequest,
@@ -78,6 +79,24 @@ describe('over the protocol', () => {
       some.map((one) => ({ uri, range: 'range' in one ? one.range : { start: at.position, end: at.position } })),
     );
     expect(marks(client, marked, edits)).toEqual(writeMarks(marked.files, marked.places));
+  });
+
+  test('a client that asks for it hears which id led to a definition and all that is declared there', async () => {
+    const marked = readMarks(SOURCE);
+    const textDocument = { definition: { linkSupport: true }, rename: { prepareSupport: true } };
+    const client = await TestClient.start(marked.files, { textDocument });
+    const lines = new LineIndex(marked.files[FAMILY] ?? '');
+    const position = new LineIndex(marked.files[PROCEDURE] ?? '').position(marked.offset);
+    const at = { textDocument: { uri: client.uri(PROCEDURE) }, position };
+    const [link] = ((await client.connection.sendRequest(DefinitionRequest.type, at)) ?? []) as LocationLink[];
+    expect(link?.targetUri).toBe(client.uri(FAMILY));
+    const { start: from, end } = link?.originSelectionRange ?? { start: position, end: position };
+    expect([from.line, end.character - from.character]).toEqual([position.line, 'wheel'.length]);
+    const target = link?.targetRange ?? { start: position, end: position };
+    expect(marked.files[FAMILY]?.slice(lines.offset(target.start), lines.offset(target.end))).toMatch(
+      /^wheel: \{.*on-condition \}$/,
+    );
+    expect(client.initialized?.capabilities.renameProvider).toEqual({ prepareProvider: true });
   });
 
   test('a renaming that cannot be says why', async () => {

@@ -1,5 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { DocumentSymbolRequest, type SymbolInformation, WorkspaceSymbolRequest } from 'vscode-languageserver/node';
+import {
+  type DocumentSymbol,
+  DocumentSymbolRequest,
+  type SymbolInformation,
+  WorkspaceSymbolRequest,
+} from 'vscode-languageserver/node';
 import { example, FAMILY, PROCEDURE, STORES, steps } from '../ide/markedExample';
 import { TestClient } from './client';
 
@@ -18,6 +23,19 @@ describe('over the protocol', () => {
       ['Assemble', undefined],
       ['Fit the wheel', 'Assemble'],
     ]);
+  });
+
+  test('the outline as a tree, where the client shows one', async () => {
+    const documentSymbol = { hierarchicalDocumentSymbolSupport: true };
+    const client = await TestClient.start(FILES, { textDocument: { documentSymbol } });
+    const textDocument = { uri: client.uri(PROCEDURE) };
+    const outline = await client.connection.sendRequest(DocumentSymbolRequest.type, { textDocument });
+    const [phase] = (outline ?? []) as DocumentSymbol[];
+    expect(phase?.name).toBe('Assemble');
+    expect(phase?.children).toMatchObject([
+      { name: 'Fit the wheel', detail: 'fit-wheel · 4.6 ± 0.3 N·m', children: [] },
+    ]);
+    expect(phase?.range.end).toEqual(phase?.children?.[0]?.range.end);
   });
 
   test('symbols of documents that nobody has opened, and of what is typed but not saved', async () => {

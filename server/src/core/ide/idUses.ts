@@ -5,7 +5,7 @@ import { type Facts, unitsIn } from '../model/facts';
 import type { Concession } from '../model/generated/types';
 import { mentionsIn } from '../model/readValues';
 import type { RefKind } from '../model/shape';
-import type { PathRef, Prose } from '../model/values';
+import type { Declared, PathRef, Prose } from '../model/values';
 import type { ItemRange, ScalarNode } from '../syntax/node';
 import type { SyntaxDocument } from '../syntax/readDocument';
 import { sourceRange } from '../syntax/scalarSource';
@@ -19,7 +19,7 @@ interface Written {
 
 /** An id where it stands in a document, by what the place alone says of it. */
 export type IdUse =
-  | (Written & { readonly is: 'declared'; readonly kind: RefKind })
+  | (Written & { readonly is: 'declared'; readonly kind: RefKind; readonly declared: Declared })
   /** It names one thing: that of the first of the kinds which has the id. */
   | (Written & { readonly is: 'named'; readonly kinds: readonly RefKind[] })
   /** `<id>` or `<kind/id>` in a text for people. Without a kind, things of several kinds may be meant. */
@@ -87,8 +87,9 @@ function* collect(document: SyntaxDocument): Generator<IdUse> {
 }
 
 function* usesIn({ declared, refs, prose, conditions, byBuilds, paths }: Facts): Generator<IdUse> {
-  for (const { node, kind, id } of declared) {
-    if (id !== '') yield { is: 'declared', kind, id, range: within(node, 0, id.length) };
+  for (const one of declared) {
+    const { node, kind, id } = one;
+    if (id !== '') yield { is: 'declared', kind, id, declared: one, range: within(node, 0, id.length) };
   }
   for (const { ref } of refs) {
     const { node, id, kind } = ref;

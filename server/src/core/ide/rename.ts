@@ -47,13 +47,22 @@ export function renameAt(snapshot: Snapshot, document: SyntaxDocument, offset: n
   if (name === start.name) return { is: 'edits', edits: [] };
   const why = illegalName(target, name) ?? collisionOf(snapshot, target, name) ?? unreadablePlace(snapshot, target);
   if (why !== undefined) return refuse(why);
-  const references = referencesTo(snapshot, [target]);
+  const use = idUseAt(document, offset);
+  // Whoever renames the second of two with one id wants to tell them apart; all that names it means the first.
+  if (use !== undefined && isRepeated(target, use)) {
+    return { is: 'edits', edits: [{ uri: document.uri, edit: { span: start.span, text: name } }] };
+  }
+  const references = referencesTo(snapshot, [target]).filter((one) => !isRepeated(target, one.use));
   const edits = [
     ...references.map((reference) => nameAnew(snapshot, reference, target, name)),
     ...otherMentions(snapshot, references, target, name),
   ];
   const changed = changedMeaning({ snapshot, target, name, edits });
   return changed === undefined ? { is: 'edits', edits } : refuse(changed);
+}
+
+function isRepeated(target: IdTarget, use: IdUse): boolean {
+  return use.is === 'declared' && target.is === 'thing' && use.declared !== target.thing.declared;
 }
 
 function refuse(why: string): Refused {

@@ -38,8 +38,9 @@ function asksFirst({ textDocument }: ClientCapabilities): boolean {
 
 async function renamed(
   session: Session,
-  { textDocument, position, newName }: RenameParams,
+  { textDocument, position, newName: written }: RenameParams,
 ): Promise<WorkspaceEdit | ResponseError | null> {
+  const newName = written.trim();
   const current = await currentDocument(session, textDocument.uri);
   if (current === undefined) return null;
   const offset = linesOf(current.document).offset(position);
