@@ -12,7 +12,7 @@ import {
   type TextDocumentEdit,
 } from 'vscode-languageserver/node';
 import { LineIndex } from '../../server/src/core/text/lineIndex';
-import { example, FAMILY, KIT, PROCEDURE, steps } from '../ide/markedExample';
+import { example, FAMILY, KIT, PROCEDURE, STORES, steps } from '../ide/markedExample';
 import { type MarkedFiles, readMarks, variantsOf, writeMarks } from '../support/markedText';
 import { TestClient } from './client';
 
@@ -79,6 +79,18 @@ describe('over the protocol', () => {
       some.map((one) => ({ uri, range: 'range' in one ? one.range : { start: at.position, end: at.position } })),
     );
     expect(marks(client, marked, edits)).toEqual(writeMarks(marked.files, marked.places));
+  });
+
+  test('a tool that only a family mentions is found through a procedure that does not name it', async () => {
+    const { client, marked, at } = await start(
+      example(steps('- install: wheel').replace(', dial-gauge', ''), {
+        [STORES]: [['  dial-gauge:', '  ⟦dial‸-gauge⟧:']],
+        [FAMILY]: [['turns freely', 'runs true by the <⟦dial-gauge⟧>']],
+      }),
+    );
+    const context = { includeDeclaration: true };
+    const references = await client.connection.sendRequest(ReferencesRequest.type, { ...at, context });
+    expect(marks(client, marked, references ?? [])).toEqual(writeMarks(marked.files, marked.places));
   });
 
   test('a client that asks for it hears which id led to a definition and all that is declared there', async () => {
