@@ -93,12 +93,13 @@ describe('check with the working', () => {
   });
 
   test('is in the JSON report and in the SARIF log', async () => {
+    const RULE = 'torque-tool-out-of-range';
     const file = join(temporaryFiles(EXAMPLE.files), procedure);
     const json = JSON.parse((await ran('check', file, '--format', 'json')).out);
-    const finding = json.documents[0].findings.find((one: { working: unknown[] }) => one.working.length > 0);
+    const finding = json.documents[0].findings.find((one: { rule: string }) => one.rule === RULE);
     expect(Object.keys(finding.working[0])).toEqual(['title', 'builds', 'rows', 'steps', 'missing', 'sources']);
     const sarif = JSON.parse((await ran('check', file, '--format', 'sarif')).out);
-    const result = sarif.runs[0].results.find((one: { properties: object }) => 'working' in one.properties);
+    const result = sarif.runs[0].results.find((one: { ruleId: string }) => one.ruleId === RULE);
     expect(result.message.markdown).toContain('\n\n| Torque wrench 2–10 N·m for 46 ± 3 N·m |');
     expect(result.properties.working[0].title).toBe(finding.working[0].title);
   });

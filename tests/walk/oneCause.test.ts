@@ -67,3 +67,14 @@ test('a trial fit may come off again without spending anything', async () => {
     ),
   ).toEqual([]);
 });
+
+test('what no one declares may be what is missing further down', async () => {
+  const hand = `identify:\n  nut-hand: { name: hand, values: [left, right] }\nparts:\n  cap-nut: { name: cap nut, kind: nut, sits-on: core, thread: M5×0.8, hand: { nut-hand=left: left, nut-hand=right: right }, behind: [cover] }`;
+  const steps = (outcome: string): string =>
+    `- remove: [cover-screw, cover]\n- identify: ${outcome}\n- loosen: cap-nut`;
+  expect(await walked(steps('nut-han'), hand)).toEqual([]);
+  expect(await walked(steps('nut-hand'), hand)).toEqual([]);
+  expect(await walked('- remove: [cover-screw, cover]\n- loosen: cap-nut', hand)).toEqual([
+    'hand-not-identified: cap-nut',
+  ]);
+});

@@ -10,6 +10,9 @@ import type { PlanEntry } from './walkPlan';
 /** Failures of one instruction alone, whatever was done before it. */
 const CERTAIN: ReadonlySet<Cause> = new Set(['cleaning-forbidden', 'loop-broken']);
 
+/** Failures that anything done to one of several parts may put right, whatever was done last. */
+const UNSURE: ReadonlySet<Cause> = new Set(['set-mixed']);
+
 /** Everything that fails, in the order in which it shows, with what is to blame; one cause is told once. */
 export function failuresOf(walked: Walked): Failure[] {
   return new Telling(walked).all();
@@ -46,7 +49,8 @@ class Telling {
     const failure = this.#failure(found, index, placeOf(entry, found.about, found.asked));
     // What an unresolved instruction may have put right is not told.
     const before = failure.because?.index ?? -1;
-    if (this.#unresolved >= 0 && before < this.#unresolved && !CERTAIN.has(found.cause)) return;
+    if (this.#unresolved >= 0 && (before < this.#unresolved || UNSURE.has(found.cause)) && !CERTAIN.has(found.cause))
+      return;
     if (this.#wasTold(failure)) return;
     if (entry?.is === 'act' && entry.loop !== undefined) this.#tellLoop(failure, entry.loop);
     else this.#failures.push(failure);

@@ -4,6 +4,7 @@ import type { Unit } from '../model/facts';
 import { VERBS } from '../model/generated/shapes';
 import type { Instruction } from '../model/generated/types';
 import { unitOf } from '../model/readUnit';
+import type { Ref } from '../model/values';
 import type { UnitModel } from './unitModel';
 
 const remembered = new WeakMap<Instruction, { readonly space: BuildSpace; readonly resolved: boolean }>();
@@ -21,10 +22,18 @@ export function isResolved(instruction: Instruction, unit: UnitModel): boolean {
 function readsWhole(instruction: Instruction, unit: UnitModel): boolean {
   const read = unitOf(instruction.node);
   if (read === undefined || read.problems.length > 0 || isGluedVerb(instruction)) return false;
-  return (
-    areConditionsKnown(read, unit) &&
-    read.facts.refs.every(({ ref }) => ref.kind !== 'part' || unit.part(ref.id) !== undefined)
-  );
+  return areConditionsKnown(read, unit) && read.facts.refs.every(({ ref }) => isKnown(ref, unit));
+}
+
+/** Tools, figures and steps change nothing of the unit, whatever they are called. */
+function isKnown({ kind, id }: Ref, { family, procedure }: UnitModel): boolean {
+  if (kind === 'part') return family.part(id) !== undefined;
+  const own = procedure.value.readings ?? [];
+  if (kind === 'consumable') return !procedure.storesComplete || procedure.consumables.has(id);
+  if (kind === 'balance-group' || kind === 'check' || kind === 'outcome') return family.declared(kind).has(id);
+  if (kind !== 'reading' && kind !== 'limit' && kind !== 'limit-or-reading') return true;
+  const isMeasured = own.some((one) => one.id.id === id) || family.declared('reading').has(id);
+  return isMeasured || family.declared('limit').has(id) || family.declared('dimension').has(id);
 }
 
 /** The same for what is said of a step and of its phase. */

@@ -12,6 +12,7 @@ import {
 } from '../../standards/threadDesignation';
 import { sourceRange } from '../../syntax/scalarSource';
 import type { Span } from '../../text/span';
+import { threadWorking } from '../../workings/threadWorking';
 import { defineRule } from '../defineRule';
 import { inFamily } from '../examples';
 import type { FixDraft, RuleContext } from '../ruleContext';
@@ -110,6 +111,7 @@ function tellPitch(place: Place, designation: ThreadDesignation, nearest: readon
   const texts = [textOf(thread), nameOf(place), sizeText(designation), standardPitches(designation, nearest)] as const;
   ctx.report(rangeOf(thread, span), 'pitch', [...texts], {
     ...details(place),
+    working: () => workingOf(place, designation),
     fixes: () =>
       pitchChoices(thread.text, { kind: 'odd', span, nearest }, designation).map((one) => fixOf(thread, one)),
   });
@@ -125,12 +127,18 @@ function tellDiameter(
   const range = rangeOf(thread, spanOf(designation, 'size'));
   ctx.report(range, 'diameter', [textOf(thread), nameOf(place), nearestDiameters(designation, nearest)], {
     ...details(place),
+    working: () => workingOf(place, designation),
     fixes: () => diameterChoices(designation, nearest).map((change) => fixOf(thread, change)),
   });
 }
 
 function details({ id, where, served, family }: Place) {
   return { about: [id], ...whereUnless(where, served, family.space) };
+}
+
+function workingOf(place: Place, designation: ThreadDesignation) {
+  const name = nameOf(place);
+  return [threadWorking(`Thread of the ${name}`, [{ name: 'Designation', designation }])];
 }
 
 function nameOf({ family, id }: Place): string {

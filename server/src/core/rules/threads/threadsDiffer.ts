@@ -4,6 +4,7 @@ import { presentBuilds } from '../../analysis/presentBuilds';
 import type { BuildSet, BuildSpace } from '../../builds';
 import type { Text } from '../../model/values';
 import { readThreadDesignation, type ThreadDesignation, threadDifferences } from '../../standards/threadDesignation';
+import { threadWorking } from '../../workings/threadWorking';
 import { defineRule } from '../defineRule';
 import { inFamily } from '../examples';
 import type { FixDraft, RuleContext } from '../ruleContext';
@@ -95,6 +96,12 @@ function compare(family: FamilyView, id: string, mateId: string, ctx: Context): 
 function details(part: Side, mate: Side, second: ReadThread, first: ReadThread, where: BuildSet, space: BuildSpace) {
   return {
     about: [part.id, mate.id],
+    working: () => [
+      threadWorking(`Threads of the ${part.name} and the ${mate.name}`, [
+        { name: part.name, designation: first.designation },
+        { name: mate.name, designation: second.designation },
+      ]),
+    ],
     ...whereUnless(where, part.served.and(mate.served), space),
     related: [{ range: second.text.node, message: `The thread of the ${mate.name} is ${textOf(second)} here` }],
     fixes: (): FixDraft[] => [
