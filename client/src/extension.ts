@@ -1,53 +1,13 @@
-import * as vscode from 'vscode';
-import { BuildStatus } from './buildStatus';
-import { ChosenBuilds } from './chosenBuilds';
-import { LanguageServer } from './languageServer';
-import { printSheet } from './printSheet';
-import { argumentsOf, procedureOf } from './procedureUri';
-import { SheetPanels } from './sheetPanels';
+import type * as vscode from 'vscode';
+import { LanguageClient, TransportKind } from 'vscode-languageclient/node';
+import { activateWith } from './activate';
 
-export async function activate(context: vscode.ExtensionContext): Promise<void> {
-  const server = new LanguageServer(context);
-  const builds = new ChosenBuilds(context.workspaceState, server);
-  const panels = new SheetPanels(server, builds);
-  const status = new BuildStatus(server, builds);
-  context.subscriptions.push(server, panels, status);
-  registerCommands(context, server, builds, panels);
-  const showStatus = () => void status.update().catch(() => {});
-  context.subscriptions.push(
-    vscode.window.onDidChangeActiveTextEditor(showStatus),
-    builds.onChanged(showStatus),
-    server.onStarted(() => {
-      panels.refreshAll();
-      showStatus();
-    }),
-    vscode.workspace.onDidSaveTextDocument(showStatus),
-    vscode.workspace.onDidChangeConfiguration((change) => {
-      if (change.affectsConfiguration('witnessmark.paper')) panels.refreshAll();
-    }),
+/** Starts the extension where extensions run on Node: the server is a process of its own. */
+export function activate(context: vscode.ExtensionContext): Promise<void> {
+  const module = context.asAbsolutePath('server/dist/server.js');
+  const serverOptions = { module, transport: TransportKind.ipc };
+  return activateWith(
+    context,
+    (_, options) => new LanguageClient('witnessmark', 'Witnessmark', serverOptions, options),
   );
-  await server.start();
-}
-
-function registerCommands(
-  context: vscode.ExtensionContext,
-  server: LanguageServer,
-  builds: ChosenBuilds,
-  panels: SheetPanels,
-): void {
-  const register = (id: string, run: (uri: vscode.Uri, given: ReturnType<typeof argumentsOf>) => unknown) => {
-    const command = vscode.commands.registerCommand(id, (first?: unknown) => {
-      const given = argumentsOf(first);
-      const uri = procedureOf(given, panels.inFront);
-      return uri === undefined ? undefined : run(uri, given);
-    });
-    context.subscriptions.push(command);
-  };
-  register('witnessmark.openSheet', (uri) => panels.show(uri, 'sheet'));
-  register('witnessmark.openWalk', (uri) => panels.show(uri, 'walk'));
-  register('witnessmark.printSheet', (uri, given) => printSheet(server, builds, uri, given));
-  register('witnessmark.chooseBuild', (uri, given) =>
-    given.build === undefined ? builds.pick(uri) : builds.choose(uri, given.build),
-  );
-  context.subscriptions.push(vscode.commands.registerCommand('witnessmark.restartServer', () => server.restart()));
 }

@@ -1,10 +1,10 @@
 import * as vscode from 'vscode';
-import { LanguageClient, State, TransportKind } from 'vscode-languageclient/node';
+import { type BaseLanguageClient, type LanguageClientOptions, State } from 'vscode-languageclient';
 import { type RequestName, SHEET_CHANGED, type SheetChangedParams } from '../../server/src/lsp/protocol';
 
 /** The language server as the extension uses it: started once, asked by typed requests, started anew on demand. */
 export class LanguageServer implements vscode.Disposable {
-  readonly #client: LanguageClient;
+  readonly #client: BaseLanguageClient;
   readonly #sheetChanged = new vscode.EventEmitter<vscode.Uri>();
   /** A sheet may look different now. */
   readonly onSheetChanged = this.#sheetChanged.event;
@@ -13,12 +13,8 @@ export class LanguageServer implements vscode.Disposable {
   /** It runs, for the first time or again; a new one knows nothing of what the last one was asked. */
   readonly onStarted = this.#started.event;
 
-  constructor(context: vscode.ExtensionContext) {
-    const module = context.asAbsolutePath('server/dist/server.js');
-    const serverOptions = { module, transport: TransportKind.ipc };
-    this.#client = new LanguageClient('witnessmark', 'Witnessmark', serverOptions, {
-      documentSelector: [{ language: 'witnessmark' }],
-    });
+  constructor(makeClient: (options: LanguageClientOptions) => BaseLanguageClient) {
+    this.#client = makeClient({ documentSelector: [{ language: 'witnessmark' }] });
     this.#client.onNotification(SHEET_CHANGED.method, ({ uri }: SheetChangedParams) =>
       this.#sheetChanged.fire(vscode.Uri.parse(uri)),
     );
@@ -31,8 +27,9 @@ export class LanguageServer implements vscode.Disposable {
     return this.#client.start();
   }
 
-  restart(): Promise<void> {
-    return this.#client.restart();
+  async restart(): Promise<void> {
+    await this.#client.stop();
+    await this.#client.start();
   }
 
   async ask<Params, Result>(request: RequestName<Params, Result>, params: Params): Promise<Result> {
