@@ -2,13 +2,14 @@ import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { loadSchemas } from './generate/loadSchemas';
 import { ruleDocs } from './generate/ruleDocs';
+import { settingsDocs } from './generate/settingsDocs';
 import { shapesSource } from './generate/shapes';
 import { typesSource } from './generate/types';
 import { validatorsSource } from './generate/validators';
 
 /**
- * Writes what is derived from the JSON Schemas: the shapes that the reader follows, the types of what it gives and the
- * compiled validators. With --check it writes nothing and exits with 1 where a file is stale.
+ * Writes what is derived from the JSON Schemas, the rules and the manifest: the shapes that the reader follows, the types
+ * of what it gives, the compiled validators, and the pages about rules and settings. With --check it writes nothing and exits with 1 where a file is stale.
  */
 const FOLDER = 'server/src/core/model/generated';
 
@@ -19,6 +20,7 @@ function main(): void {
     [`${FOLDER}/types.ts`]: typesSource(schemas),
     ...validatorsSource(schemas, FOLDER),
     'server/docs/rules.md': ruleDocs(),
+    'server/docs/settings.md': settingsDocs(),
   };
   const stale = Object.entries(files).filter(
     ([path, text]) => !existsSync(path) || readFileSync(path, 'utf8') !== text,

@@ -6,10 +6,15 @@ import { pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
 import { onTestFinished } from 'vitest';
 import {
+  type ClientCapabilities,
   type CodeAction,
   CodeActionRequest,
+  CodeLensRefreshRequest,
+  type ConfigurationItem,
+  ConfigurationRequest,
   createProtocolConnection,
   type Diagnostic,
+  DidChangeConfigurationNotification,
   DidChangeTextDocumentNotification,
   DidChangeWatchedFilesNotification,
   DidCloseTextDocumentNotification,
@@ -19,10 +24,12 @@ import {
   InitializedNotification,
   InitializeRequest,
   type InitializeResult,
+  InlayHintRefreshRequest,
   type ProtocolConnection,
   PublishDiagnosticsNotification,
   type PublishDiagnosticsParams,
   RegistrationRequest,
+  SemanticTokensRefreshRequest,
   StreamMessageReader,
   StreamMessageWriter,
   type TextDocumentClientCapabilities,
@@ -63,6 +70,11 @@ export interface ClientOptions {
   readonly folders?: readonly string[];
   /** What a hover may be written in; left out, the client does not say. */
   readonly hoverFormats?: ('markdown' | 'plaintext')[];
+  /** What the client answers when it is asked for its settings; left out, it cannot be asked. */
+  readonly configuration?: unknown;
+  readonly initializationOptions?: unknown;
+  /** Whether the client can be asked to draw again. */
+  readonly refreshes?: boolean;
   /** What else the client can do with texts. */
   readonly textDocument?: TextDocumentClientCapabilities;
 }
@@ -72,6 +84,11 @@ export class TestClient {
   readonly #shown = new Map<string, PublishDiagnosticsParams>();
   readonly #waiting = new Set<() => void>();
   readonly #versions = new Map<string, number>();
+  #configuration: unknown;
+  /** What the server has asked the settings of. */
+  readonly askedFor: ConfigurationItem[] = [];
+  /** What the server has asked to be drawn again. */
+  readonly refreshed = new Set<string>();
   initialized: InitializeResult | undefined;
 
   private constructor(
@@ -158,6 +175,12 @@ export class TestClient {
     await this.shown(path, (diagnostics) => diagnostics.every((diagnostic) => diagnostic.code !== rule));
   }
 
+  /** Sets other settings, and says so. */
+  configure(configuration: unknown): void {
+    this.#configuration = configuration;
+    void this.connection.sendNotification(DidChangeConfigurationNotification.type, { settings: null });
+  }
+
   async fixes(path: string, diagnostic: Diagnostic): Promise<CodeAction[]> {
     const actions = await this.connection.sendRequest(CodeActionRequest.type, {
       textDocument: { uri: this.uri(path) },
@@ -167,7 +190,8 @@ export class TestClient {
     return (actions ?? []) as CodeAction[];
   }
 
-  async #initialize({ folders = ['.'], hoverFormats, textDocument }: ClientOptions): Promise<void> {
+  async #initialize(options: ClientOptions): Promise<void> {
+    this.#configuration = options.configuration;
     this.connection.onNotification(PublishDiagnosticsNotification.type, (params) => {
       this.#shown.set(params.uri, params);
       const waiting = [...this.#waiting];
@@ -175,19 +199,19 @@ export class TestClient {
       for (const wake of waiting) wake();
     });
     this.connection.onRequest(RegistrationRequest.type, () => {});
+    this.connection.onRequest(ConfigurationRequest.type, ({ items }) => {
+      this.askedFor.push(...items);
+      if (this.#configuration instanceof Error) throw this.#configuration;
+      return items.map(() => this.#configuration);
+    });
+    for (const { method } of REFRESHES) this.connection.onRequest(method, () => void this.refreshed.add(method));
     this.connection.listen();
     this.initialized = await this.connection.sendRequest(InitializeRequest.type, {
       processId: process.pid,
       rootUri: null,
-      workspaceFolders: folders.map((folder) => ({ uri: this.uri(folder), name: folder })),
-      capabilities: {
-        workspace: { didChangeWatchedFiles: { dynamicRegistration: true }, workspaceEdit: { documentChanges: true } },
-        textDocument: {
-          publishDiagnostics: { relatedInformation: true },
-          ...textDocument,
-          ...(hoverFormats === undefined ? {} : { hover: { contentFormat: hoverFormats } }),
-        },
-      },
+      workspaceFolders: (options.folders ?? ['.']).map((folder) => ({ uri: this.uri(folder), name: folder })),
+      initializationOptions: options.initializationOptions,
+      capabilities: capabilitiesOf(options),
     });
     await this.connection.sendNotification(InitializedNotification.type, {});
   }
@@ -203,4 +227,25 @@ export class TestClient {
     this.server.kill();
     await ended;
   }
+}
+
+const REFRESHES = [InlayHintRefreshRequest.type, CodeLensRefreshRequest.type, SemanticTokensRefreshRequest.type];
+
+function capabilitiesOf({ hoverFormats, textDocument, ...options }: ClientOptions): ClientCapabilities {
+  const refresh = { refreshSupport: options.refreshes === true };
+  return {
+    workspace: {
+      didChangeWatchedFiles: { dynamicRegistration: true },
+      workspaceEdit: { documentChanges: true },
+      configuration: 'configuration' in options,
+      inlayHint: refresh,
+      codeLens: refresh,
+      semanticTokens: refresh,
+    },
+    textDocument: {
+      publishDiagnostics: { relatedInformation: true },
+      ...textDocument,
+      ...(hoverFormats === undefined ? {} : { hover: { contentFormat: hoverFormats } }),
+    },
+  };
 }

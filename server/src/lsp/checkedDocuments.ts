@@ -1,3 +1,4 @@
+import type { Settings } from '../core/analysis/settings';
 import type { FileState, Snapshot } from '../core/analysis/snapshot';
 import type { Uri } from '../core/analysis/uri';
 import type { FileSource, Workspace } from '../core/analysis/workspace';
@@ -17,24 +18,34 @@ interface Remembered {
   readonly checked: CheckedDocument;
   readonly states: ReadonlyMap<Uri, FileState | undefined>;
   readonly roots: readonly Uri[];
+  readonly preferences: Settings | undefined;
   readonly today: string;
+}
+
+/** What is asked of the surroundings before each check. */
+export interface CheckSurroundings {
+  /** The day for which dates are judged, as `2026-10-12`. */
+  today(): string;
+  /** Gets ready whatever else the workspace needs to know of a document. */
+  prepare(uri: Uri): Promise<void>;
 }
 
 /** Checks documents, and remembers what was found for as long as nothing that it depends on changes. */
 export class CheckedDocuments {
   readonly #workspace: Workspace;
   readonly #files: FileSource;
-  readonly #today: () => string;
+  readonly #surroundings: CheckSurroundings;
   readonly #remembered = new Map<Uri, Remembered>();
 
-  constructor(workspace: Workspace, files: FileSource, today: () => string) {
+  constructor(workspace: Workspace, files: FileSource, surroundings: CheckSurroundings) {
     this.#workspace = workspace;
     this.#files = files;
-    this.#today = today;
+    this.#surroundings = surroundings;
   }
 
   /** Undefined where there is no such document. */
   async of(uri: Uri): Promise<CheckedDocument | undefined> {
+    await this.#surroundings.prepare(uri);
     await this.#workspace.loadLinked(uri, this.#files);
     // From here on nothing waits, so that the snapshot is one and the same for all of it.
     const { snapshot } = this.#workspace;
@@ -53,20 +64,27 @@ export class CheckedDocuments {
 
   #known(uri: Uri, snapshot: Snapshot): CheckedDocument | undefined {
     const one = this.#remembered.get(uri);
-    if (one === undefined || one.today !== this.#today() || one.roots !== snapshot.roots) return undefined;
+    if (one === undefined || one.today !== this.#surroundings.today() || one.roots !== snapshot.roots) return undefined;
+    if (one.preferences !== snapshot.preferencesFor(uri)) return undefined;
     return areSame(snapshot, one.states) ? one.checked : undefined;
   }
 
   #check(snapshot: Snapshot, document: SyntaxDocument): CheckedDocument {
     const { uri } = document;
-    const today = this.#today();
+    const today = this.#surroundings.today();
     const dependencies = dependenciesOf(snapshot, uri);
     const result = checkDocument(snapshot, document, { today });
     const checked: CheckedDocument = { snapshot, document, result, dependencies };
     const states = statesOf(snapshot, [uri, ...dependencies]);
     // A file that nobody has looked for yet may turn up without anything having changed.
     if (![...states.values()].includes(undefined)) {
-      this.#remembered.set(uri, { checked, states, roots: snapshot.roots, today });
+      this.#remembered.set(uri, {
+        checked,
+        states,
+        roots: snapshot.roots,
+        preferences: snapshot.preferencesFor(uri),
+        today,
+      });
     }
     return checked;
   }

@@ -5,4 +5,6 @@ import type { Session } from './session';
 export interface Feature {
   capability(client: ClientCapabilities): Partial<ServerCapabilities>;
   register(connection: Connection, session: Session): void;
+  /** The client is ready to be asked and told things. */
+  started?(connection: Connection, session: Session): Promise<void> | void;
 }

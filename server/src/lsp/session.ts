@@ -9,6 +9,8 @@ import {
 import { folderOf, isInside, type Uri } from '../core/analysis/uri';
 import { type FileSource, type SourceText, Workspace } from '../core/analysis/workspace';
 import { CheckedDocuments } from './checkedDocuments';
+import type { ClientConfiguration } from './clientConfiguration';
+import { Configuration } from './configuration';
 import { toClientUri, toCoreUri } from './convert';
 import { Diagnostics } from './diagnostics';
 import type { Host } from './host';
@@ -22,6 +24,7 @@ export class Session {
   readonly files: FileSource = { read: (uri) => this.#read(uri) };
   readonly checked: CheckedDocuments;
   readonly diagnostics: Diagnostics;
+  readonly #configuration: Configuration;
   /** Procedures whose sheet somebody looks at, and wants to hear of. */
   readonly sheetsShown = new Set<Uri>();
   #client: InitializeParams['capabilities'] = {};
@@ -33,12 +36,17 @@ export class Session {
   constructor(connection: Connection, host: Host) {
     this.connection = connection;
     this.host = host;
-    this.checked = new CheckedDocuments(this.workspace, this.files, () => host.today());
+    this.#configuration = new Configuration(this);
+    this.checked = new CheckedDocuments(this.workspace, this.files, {
+      today: () => host.today(),
+      prepare: async (uri) => void (await this.configuration(uri)),
+    });
     this.diagnostics = new Diagnostics(this);
   }
 
   start(params: InitializeParams): void {
     this.#client = params.capabilities ?? {};
+    this.#configuration.told(params.initializationOptions);
     const root = params.rootUri ?? undefined;
     const folders = params.workspaceFolders?.map((folder) => folder.uri) ?? (root === undefined ? [] : [root]);
     this.setFolders(folders.map(toCoreUri));
@@ -46,6 +54,16 @@ export class Session {
 
   get client(): InitializeParams['capabilities'] {
     return this.#client;
+  }
+
+  /** What the client has set for a document. What a settings document says too counts before it: `settingsFor`. */
+  configuration(uri: Uri): Promise<ClientConfiguration> {
+    return this.#configuration.of(uri);
+  }
+
+  /** The client has set something else; what it tells along counts where it cannot be asked. */
+  configurationTold(settings: unknown): void {
+    this.#configuration.told(settings);
   }
 
   /** The folders that the client has opened. */
@@ -56,6 +74,7 @@ export class Session {
   setFolders(folders: readonly Uri[]): void {
     this.#folders = [...new Set(folders.map((folder) => folder.replace(/\/+$/, '')))];
     this.#setRoots();
+    this.#configuration.forget();
   }
 
   /** Whether a document is checked without being open: in a folder, and not in a hidden one or among packages. */

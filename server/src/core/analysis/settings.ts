@@ -1,36 +1,33 @@
 import type { SyntaxDocument } from '../syntax/readDocument';
 import { documentValue } from './documentUnit';
+import { DEFAULT_SETTINGS, type Settings } from './settingsValue';
 import type { Snapshot } from './snapshot';
 import { settingsCandidates, type Uri } from './uri';
 
-export type Severity = 'error' | 'warning' | 'info';
-export type Paper = 'a4' | 'letter';
-export type Language = 'en' | 'de' | 'es';
+export { DEFAULT_SETTINGS, type Language, type Paper, type Settings, type Severity } from './settingsValue';
 
-/** The settings that hold for a document: what its settings document says, and defaults for the rest. */
-export interface Settings {
-  /** Severities that differ from a rule's own; `off` silences it. */
-  readonly severities: ReadonlyMap<string, Severity | 'off'>;
-  /** First and second unit by dimension, as symbols. */
-  readonly units: ReadonlyMap<string, readonly string[]>;
-  readonly paper: Paper;
-  readonly language: Language;
-}
-
-export const DEFAULT_SETTINGS: Settings = { severities: new Map(), units: new Map(), paper: 'a4', language: 'en' };
-
-/** Finds the nearest settings document of the opened folder that has been loaded. */
+/**
+ * The settings that hold for a document: what the nearest settings document of the opened folder says, and for the rest
+ * what the editor prefers there. A folder's own settings come first, so that everybody who opens it reads the same.
+ */
 export function settingsFor(snapshot: Snapshot, uri: Uri): Settings {
+  const preferred = snapshot.preferencesFor(uri) ?? DEFAULT_SETTINGS;
   for (const candidate of settingsCandidates(uri, snapshot.roots)) {
     const document = snapshot.document(candidate);
-    if (document !== undefined) return settingsOf(document);
+    if (document !== undefined) return settingsOf(document, preferred);
   }
-  return DEFAULT_SETTINGS;
+  return preferred;
 }
 
-function settingsOf(document: SyntaxDocument): Settings {
-  const known = remembered.get(document);
-  if (known !== undefined) return known;
+function settingsOf(document: SyntaxDocument, preferred: Settings): Settings {
+  const known = remembered.get(document) ?? new WeakMap<Settings, Settings>();
+  remembered.set(document, known);
+  const settings = known.get(preferred) ?? readSettings(document, preferred);
+  known.set(preferred, settings);
+  return settings;
+}
+
+function readSettings(document: SyntaxDocument, preferred: Settings): Settings {
   const value = documentValue(document, 'settings');
   const severities = (value?.severities ?? []).flatMap(({ id, value: choice }) =>
     choice.value === undefined ? [] : [[id.id, choice.value] as const],
@@ -38,14 +35,13 @@ function settingsOf(document: SyntaxDocument): Settings {
   const units = Object.entries(value?.units ?? {}).flatMap(([dimension, symbols]) =>
     Array.isArray(symbols) ? [[dimension, symbols.map((symbol: { text: string }) => symbol.text)] as const] : [],
   );
-  const settings: Settings = {
-    severities: new Map(severities),
-    units: new Map(units),
-    paper: value?.paper?.value ?? DEFAULT_SETTINGS.paper,
-    language: value?.language?.value ?? DEFAULT_SETTINGS.language,
+  return {
+    severities: new Map([...preferred.severities, ...severities]),
+    units: new Map([...preferred.units, ...units]),
+    paper: value?.paper?.value ?? preferred.paper,
+    language: value?.language?.value ?? preferred.language,
   };
-  remembered.set(document, settings);
-  return settings;
 }
 
-const remembered = new WeakMap<SyntaxDocument, Settings>();
+/** By what the editor prefers; the same document gives the same settings, by which steps are remembered. */
+const remembered = new WeakMap<SyntaxDocument, WeakMap<Settings, Settings>>();

@@ -1,5 +1,6 @@
 import type { SyntaxDocument } from '../syntax/readDocument';
-import type { Uri } from './uri';
+import type { Settings } from './settingsValue';
+import { isInside, type Uri } from './uri';
 
 /** What is known of a file. */
 export type FileState =
@@ -17,10 +18,28 @@ export class Snapshot {
   readonly #files: ReadonlyMap<Uri, FileState>;
   /** Folders that were opened; a path that leaves all of them is refused. Empty where none was. */
   readonly roots: readonly Uri[];
+  readonly #preferences: ReadonlyMap<Uri, Settings>;
 
-  constructor(roots: readonly Uri[], files: ReadonlyMap<Uri, FileState> = new Map()) {
+  constructor(
+    roots: readonly Uri[],
+    files: ReadonlyMap<Uri, FileState> = new Map(),
+    preferences: ReadonlyMap<Uri, Settings> = new Map(),
+  ) {
     this.roots = roots;
     this.#files = files;
+    this.#preferences = preferences;
+  }
+
+  /** The innermost opened folder that holds a file. */
+  rootOf(uri: Uri): Uri | undefined {
+    const holding = this.roots.filter((root) => isInside(uri, root));
+    return holding.sort((a, b) => b.length - a.length)[0];
+  }
+
+  /** What whoever opened the folder of a file prefers where no settings document says. */
+  preferencesFor(uri: Uri): Settings | undefined {
+    const root = this.rootOf(uri);
+    return root === undefined ? undefined : this.#preferences.get(root);
   }
 
   /** Undefined where nobody has looked for the file yet. */
@@ -41,10 +60,14 @@ export class Snapshot {
     const files = new Map(this.#files);
     if (state === undefined) files.delete(uri);
     else files.set(uri, state);
-    return new Snapshot(this.roots, files);
+    return new Snapshot(this.roots, files, this.#preferences);
   }
 
   withRoots(roots: readonly Uri[]): Snapshot {
-    return new Snapshot(roots, this.#files);
+    return new Snapshot(roots, this.#files, this.#preferences);
+  }
+
+  withPreferences(root: Uri, settings: Settings): Snapshot {
+    return new Snapshot(this.roots, this.#files, new Map([...this.#preferences, [root, settings]]));
   }
 }

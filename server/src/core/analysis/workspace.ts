@@ -2,6 +2,7 @@ import { documentKindOf } from '../syntax/documentKind';
 import { readDocument } from '../syntax/readDocument';
 import { ReadingMemo } from '../syntax/readingMemo';
 import { linkedUris } from './links';
+import type { Settings } from './settingsValue';
 import { type FileState, Snapshot } from './snapshot';
 import { settingsCandidates, type Uri } from './uri';
 
@@ -34,6 +35,11 @@ export class Workspace {
 
   setRoots(roots: readonly Uri[]): void {
     this.#snapshot = this.#snapshot.withRoots(roots);
+  }
+
+  /** What holds below an opened folder where no settings document says. */
+  setPreferences(root: Uri, settings: Settings): void {
+    this.#snapshot = this.#snapshot.withPreferences(root, settings);
   }
 
   set(uri: Uri, source: SourceText): void {

@@ -17,14 +17,6 @@ const FOLDERS = { filters: [{ pattern: { glob: '**', matches: FileOperationPatte
 export const fileChanges: Feature = {
   capability: () => ({ workspace: { fileOperations: { didDelete: FOLDERS, didRename: FOLDERS } } }),
   register(connection, session) {
-    connection.onInitialized(() =>
-      session.hear(async () => {
-        void session.scanFolders();
-        if (!session.hearsOfFiles) return;
-        const watchers = WATCHED.map((globPattern) => ({ globPattern }));
-        await connection.client.register(DidChangeWatchedFilesNotification.type, { watchers });
-      }),
-    );
     connection.onDidChangeWatchedFiles(({ changes }) =>
       session.hear(() => session.filesChanged(changes.map((change) => toCoreUri(change.uri)))),
     );
@@ -39,5 +31,11 @@ export const fileChanges: Feature = {
         for (const file of files) await session.diagnostics.folderCame(toCoreUri(file.newUri));
       }),
     );
+  },
+  async started(connection, session) {
+    void session.scanFolders();
+    if (!session.hearsOfFiles) return;
+    const watchers = WATCHED.map((globPattern) => ({ globPattern }));
+    await connection.client.register(DidChangeWatchedFilesNotification.type, { watchers });
   },
 };

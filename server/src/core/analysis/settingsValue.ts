@@ -1,0 +1,15 @@
+export type Severity = 'error' | 'warning' | 'info';
+export type Paper = 'a4' | 'letter';
+export type Language = 'en' | 'de' | 'es';
+
+/** The settings that hold for a document. */
+export interface Settings {
+  /** Severities that differ from a rule's own; `off` silences it. */
+  readonly severities: ReadonlyMap<string, Severity | 'off'>;
+  /** First and second unit by dimension, as symbols. */
+  readonly units: ReadonlyMap<string, readonly string[]>;
+  readonly paper: Paper;
+  readonly language: Language;
+}
+
+export const DEFAULT_SETTINGS: Settings = { severities: new Map(), units: new Map(), paper: 'a4', language: 'en' };
