@@ -19,6 +19,7 @@ function finding(word: string, nth: number, safety: FixSafety, ...into: string[]
     about: [],
     step: undefined,
     builds: '',
+    where: () => undefined,
     related: [],
     working: () => [],
     fixes: () => into.map((text) => ({ title: `Write ${text}`, safety, edits: [{ uri: URI, edit: { span, text } }] })),

@@ -3,6 +3,7 @@ import { resolve } from 'node:path';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { Workspace } from '../../server/src/core/analysis/workspace';
+import { type BuildSpace, buildsOf } from '../../server/src/core/builds';
 import { checkDocument } from '../../server/src/core/rules/checkDocument';
 import { type Finding, fullMessage } from '../../server/src/core/rules/finding';
 import { NodeFiles, uriOfPath } from '../../server/src/node/nodeFiles';
@@ -25,7 +26,9 @@ async function opened(): Promise<Workspace> {
 
 /** A finding with everything that a user can see of it, the edits of its fixes included. */
 function whole(finding: Finding): unknown {
-  return { ...finding, message: fullMessage(finding), fixes: finding.fixes(), working: finding.working() };
+  const set = finding.where();
+  const where = set === undefined ? undefined : buildsOf(set, set.owner as BuildSpace, 20).map((build) => build.id);
+  return { ...finding, message: fullMessage(finding), where, fixes: finding.fixes(), working: finding.working() };
 }
 
 function findingsAfter(workspace: Workspace, text: string): unknown[] {

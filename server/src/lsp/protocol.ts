@@ -33,6 +33,29 @@ export interface BuildsResult {
   readonly count: number;
 }
 
+/** Asks how many builds have no error; who asks is told by `witnessmark/sheetChanged` when that may have changed. */
+export interface BuildsPassingParams {
+  readonly uri: string;
+}
+
+/** Both undefined where the builds are not known, because the family cannot be read. */
+export interface BuildsPassingResult {
+  readonly count: number | undefined;
+  readonly passing: number | undefined;
+}
+
+export interface FailingBuild extends BuildChoice {
+  /** The first error in the text that holds for the build, and where it stands, in UTF-16 code units. */
+  readonly error: { readonly message: string; readonly start: number; readonly end: number };
+}
+
+export interface FailingBuildsResult {
+  /** The plainest first. */
+  readonly builds: readonly FailingBuild[];
+  /** How many there are; more than are listed where a family has very many. */
+  readonly count: number;
+}
+
 export interface SheetHtmlParams {
   readonly uri: string;
   /** Id of a build; the first one where it is absent or no longer exists. */
@@ -74,12 +97,16 @@ export type PrintSheetResult =
   | { readonly is: 'printed'; readonly build: BuildChoice; readonly errors: number }
   | { readonly is: 'refused'; readonly why: string };
 
-/** Said of every sheet whose page was asked for: it may look different now. */
+/** Said of every procedure whose sheet or passing builds were asked for: they may be different now. */
 export interface SheetChangedParams {
   readonly uri: string;
 }
 
 export const BUILDS: RequestName<BuildsParams, BuildsResult> = { method: 'witnessmark/builds' };
+export const BUILDS_PASSING: RequestName<BuildsPassingParams, BuildsPassingResult> = {
+  method: 'witnessmark/buildsPassing',
+};
+export const FAILING_BUILDS: RequestName<BuildsParams, FailingBuildsResult> = { method: 'witnessmark/failingBuilds' };
 export const SHEET_HTML: RequestName<SheetHtmlParams, SheetHtmlResult> = { method: 'witnessmark/sheetHtml' };
 export const CHART_HTML: RequestName<ChartHtmlParams, ChartHtmlResult> = { method: 'witnessmark/chartHtml' };
 export const PRINT_SHEET: RequestName<PrintSheetParams, PrintSheetResult> = { method: 'witnessmark/printSheet' };

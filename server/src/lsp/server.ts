@@ -6,11 +6,11 @@ import {
 } from 'vscode-languageserver';
 import type { Feature } from './feature';
 import { codeActions } from './features/codeActions';
-import { configuration } from './features/configuration';
 import { definition } from './features/definition';
 import { fileChanges } from './features/fileChanges';
 import { folders } from './features/folders';
 import { hover } from './features/hover';
+import { passingBuilds } from './features/passingBuilds';
 import { references } from './features/references';
 import { rename } from './features/rename';
 import { sheets } from './features/sheets';
@@ -22,7 +22,6 @@ import { Session } from './session';
 
 const FEATURES: readonly Feature[] = [
   textSync,
-  configuration,
   fileChanges,
   folders,
   codeActions,
@@ -33,6 +32,7 @@ const FEATURES: readonly Feature[] = [
   symbols,
   structure,
   sheets,
+  passingBuilds,
 ];
 
 /** Serves one client over a connection until it goes. */
@@ -41,9 +41,6 @@ export function startServer(connection: Connection, host: Host, version: string)
   connection.onInitialize((params) => {
     session.start(params);
     return { capabilities: capabilitiesOf(params.capabilities), serverInfo: { name: 'Witnessmark', version } };
-  });
-  connection.onInitialized(() => {
-    for (const feature of FEATURES) void session.hear(() => feature.started?.(connection, session));
   });
   connection.onShutdown(() => {});
   for (const feature of FEATURES) feature.register(connection, session);

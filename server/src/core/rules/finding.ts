@@ -1,5 +1,6 @@
 import type { Severity } from '../analysis/settings';
 import type { Uri } from '../analysis/uri';
+import type { BuildSet } from '../builds';
 import type { Span, TextEdit } from '../text/span';
 import type { Working } from '../workings/working';
 
@@ -34,6 +35,11 @@ export interface Finding {
   readonly step: string | undefined;
   /** The builds and outcomes for which it holds, in words; empty where it holds for all. */
   readonly builds: string;
+  /**
+   * The same as a set within the builds of the procedure; undefined where it holds for all, and in other documents. What
+   * is wrong in a step that some builds do without holds for the others.
+   */
+  where(): BuildSet | undefined;
   readonly related: readonly RelatedPlace[];
   /** Worked out when asked for, since most findings are only counted or drawn. */
   fixes(): readonly Fix[];

@@ -127,6 +127,7 @@ export class RuleContext<M extends Messages = Messages> {
     const { where } = details;
     const message = say?.(...args) ?? key;
     const builds = where === undefined ? '' : describeBuilds(where.set, where.space, where.forks);
+    const holds = this.#holds(where);
     const placedIn = (document: SyntaxDocument): Finding => ({
       rule: rule.id,
       severity,
@@ -136,11 +137,18 @@ export class RuleContext<M extends Messages = Messages> {
       about: details.about ?? [],
       step: step?.id,
       builds,
+      where: () => holds,
       related: (details.related ?? []).map((one) => relatedPlace(one, original, document)),
       working: () => details.working?.() ?? [],
       fixes: () => (details.fixes?.() ?? []).map((draft) => fixOf(rule, draft, document)),
     });
     this.reporting.emit({ rule, placedIn });
+  }
+
+  /** Where nothing narrower is said, a finding holds for the builds that have the instruction or the step. */
+  #holds(where: ReportDetails['where']): BuildSet | undefined {
+    if (where !== undefined && where.space === this.around.procedure?.space) return where.set;
+    return this.instruction?.where ?? this.step?.where;
   }
 }
 
