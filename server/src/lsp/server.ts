@@ -6,6 +6,7 @@ import {
 } from 'vscode-languageserver';
 import type { Feature } from './feature';
 import { codeActions } from './features/codeActions';
+import { configuration } from './features/configuration';
 import { definition } from './features/definition';
 import { fileChanges } from './features/fileChanges';
 import { folders } from './features/folders';
@@ -22,6 +23,7 @@ import { Session } from './session';
 
 const FEATURES: readonly Feature[] = [
   textSync,
+  configuration,
   fileChanges,
   folders,
   codeActions,
@@ -41,6 +43,9 @@ export function startServer(connection: Connection, host: Host, version: string)
   connection.onInitialize((params) => {
     session.start(params);
     return { capabilities: capabilitiesOf(params.capabilities), serverInfo: { name: 'Witnessmark', version } };
+  });
+  connection.onInitialized(() => {
+    for (const feature of FEATURES) void session.hear(() => feature.started?.(connection, session));
   });
   connection.onShutdown(() => {});
   for (const feature of FEATURES) feature.register(connection, session);
