@@ -36,7 +36,7 @@ const outside = [
   { name: 'document', text: 'export const used = document.title;\n' },
 ];
 
-describe.each(['server/src/core', 'server/src/lsp'])('the compiler, in %s', (folder) => {
+describe.each(['server/src/core', 'server/src/lsp', 'server/src/pdf'])('the compiler, in %s', (folder) => {
   test.each(outside)('rejects $name', ({ name, text }) => {
     expect(messagesFor(folder, text)).toEqual([expect.stringContaining(`Cannot find`)]);
     expect(messagesFor(folder, text)[0]).toContain(name);

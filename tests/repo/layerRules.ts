@@ -56,10 +56,10 @@ const coreRules: ForbiddenRule[] = [
 ];
 
 const shellRules: ForbiddenRule[] = [
-  forbid('node-only-in-shells', { path: '^server/src/(?:core|lsp)/' }, { dependencyTypes: ['core'] }),
+  forbid('node-only-in-shells', { path: '^server/src/(?:core|lsp|pdf|browser)/' }, { dependencyTypes: ['core'] }),
   forbid(
     'node-entry-only-in-shells',
-    { path: '^server/src/(?:core|lsp)/' },
+    { path: '^server/src/(?:core|lsp|pdf|browser)/' },
     {
       path: 'vscode-(?:languageserver|languageserver-protocol|jsonrpc)/(?:lib/)?node',
     },
@@ -73,7 +73,16 @@ const shellRules: ForbiddenRule[] = [
       pathNot: 'node_modules/vscode-(?:languageserver|languageserver-protocol|languageserver-types|jsonrpc)/',
     },
   ),
-  forbid('node-below-cli', { path: '^server/src/node/' }, { path: '^(?:server/src/cli/|client/)' }),
+  // Printing is the same everywhere: it makes files for the engine of a sheet, and knows no server and no platform.
+  forbid('pdf-on-core', { path: '^server/src/pdf/' }, { path: '^(?:server/src/(?!core/|pdf/)|client/)' }),
+  forbid('pdf-on-sheet', { path: '^server/src/pdf/' }, { path: '^server/src/core/(?!sheet/|text/)' }),
+  forbid(
+    'pdf-packages',
+    { path: '^server/src/pdf/' },
+    { path: 'node_modules/', pathNot: 'node_modules/@myriaddreamin/typst-ts-web-compiler/' },
+  ),
+  forbid('browser-without-node', { path: '^server/src/browser/' }, { path: '^(?:server/src/(?:node|cli)/|client/)' }),
+  forbid('node-below-cli', { path: '^server/src/node/' }, { path: '^(?:server/src/(?:cli|browser)/|client/)' }),
   forbid('cli-without-lsp', { path: '^server/src/cli/' }, { path: '^(?:server/src/lsp/|client/)' }),
   forbid(
     'client-by-protocol',

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { printableSvg } from '../../server/src/node/pdf/figures';
+import { printableSvg } from '../../server/src/pdf/figures';
 
 test.each([
   [

@@ -1,5 +1,5 @@
 import { parentPort } from 'node:worker_threads';
-import type { PdfProblem } from './pdf/problem';
+import type { PdfProblem } from '../pdf/problem';
 import { createWasmCarrier } from './pdf/wasmCarrier';
 import type { TypesetRequest, TypesetResponse } from './pdf/workerCarrier';
 

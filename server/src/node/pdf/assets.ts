@@ -1,46 +1,31 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-
-/** What the typesetting engine needs beside the sheet; read once and shared by both carriers. */
-export interface PdfAssets {
-  /** Template text by file name; `sheet.typ` is the main one. */
-  templates: ReadonlyMap<string, string>;
-  fonts: PdfFonts;
-}
-
-export interface PdfFonts {
-  regular: Uint8Array;
-  bold: Uint8Array;
-  /** Symbols that the text family lacks, in one weight. */
-  symbols: Uint8Array;
-}
-
-const templateNames = ['sheet.typ', 'parts.typ', 'front.typ', 'steps.typ', 'torque.typ', 'work.typ', 'back.typ'];
+import { engineName, fontNames, type PdfAssets, templateNames } from '../../pdf/assets';
 
 const packagedAt: Readonly<Record<string, string>> = {
-  'NotoSans_400Regular.ttf': '@expo-google-fonts/noto-sans/400Regular',
-  'NotoSans_700Bold.ttf': '@expo-google-fonts/noto-sans/700Bold',
-  'DejaVuSans.ttf': 'dejavu-fonts-ttf/ttf',
-  'typst_ts_web_compiler_bg.wasm': '@myriaddreamin/typst-ts-web-compiler/pkg',
+  [fontNames.regular]: '@expo-google-fonts/noto-sans/400Regular',
+  [fontNames.bold]: '@expo-google-fonts/noto-sans/700Bold',
+  [fontNames.symbols]: 'dejavu-fonts-ttf/ttf',
+  [engineName]: '@myriaddreamin/typst-ts-web-compiler/pkg',
 };
 
 let remembered: PdfAssets | undefined;
 
+/** Read once and shared by both carriers. */
 export function readPdfAssets(): PdfAssets {
   remembered ??= {
     templates: new Map(templateNames.map((name) => [name, readAsset(name).toString('utf8')])),
     fonts: {
-      regular: readAsset('NotoSans_400Regular.ttf'),
-      bold: readAsset('NotoSans_700Bold.ttf'),
-      symbols: readAsset('DejaVuSans.ttf'),
+      regular: readAsset(fontNames.regular),
+      bold: readAsset(fontNames.bold),
+      symbols: readAsset(fontNames.symbols),
     },
   };
   return remembered;
 }
 
-/** The engine as WebAssembly, 28 MB; read only where it is used. */
 export function readEngineWasm(): Buffer {
-  return readAsset('typst_ts_web_compiler_bg.wasm');
+  return readAsset(engineName);
 }
 
 function readAsset(name: string): Buffer {
@@ -52,5 +37,7 @@ function assetPath(name: string): string {
   const bundled = join(__dirname, 'assets', name);
   if (existsSync(bundled)) return bundled;
   const folder = packagedAt[name];
-  return folder === undefined ? join(__dirname, name) : join(__dirname, '../../../../node_modules', folder, name);
+  return folder === undefined
+    ? join(__dirname, '../../pdf', name)
+    : join(__dirname, '../../../../node_modules', folder, name);
 }

@@ -1,10 +1,10 @@
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import type { NodeCompiler } from '@myriaddreamin/typst-ts-node-compiler';
+import type { Carrier } from '../../pdf/carrier';
+import type { JobFiles } from '../../pdf/printJob';
+import type { PdfProblem } from '../../pdf/problem';
 import { readPdfAssets } from './assets';
-import type { Carrier } from './carrier';
-import type { JobFiles } from './printJob';
-import type { PdfProblem } from './problem';
 
 type NativeModule = typeof import('@myriaddreamin/typst-ts-node-compiler');
 

@@ -1,15 +1,15 @@
 import type { Sheet } from '../../core/sheet/sheet';
+import type { Carrier } from '../../pdf/carrier';
+import type { FigureFiles } from '../../pdf/figures';
+import { preparePrintJob } from '../../pdf/printJob';
+import type { PdfProblem } from '../../pdf/problem';
 import { readPdfAssets } from './assets';
-import type { Carrier } from './carrier';
-import type { FigureFiles } from './figures';
 import { createNativeCarrier } from './nativeCarrier';
-import { preparePrintJob } from './printJob';
-import type { PdfProblem } from './problem';
 import { createWasmCarrier } from './wasmCarrier';
 import { bundledWorker, createWorkerCarrier } from './workerCarrier';
 
-export type { FigureFiles } from './figures';
-export { type PdfProblem, pdfProblemMessage } from './problem';
+export type { FigureFiles } from '../../pdf/figures';
+export { type PdfProblem, pdfProblemMessage } from '../../pdf/problem';
 
 export interface PdfOptions {
   /** `auto` takes the native engine where it is installed; `wasm` never does. Both give the same bytes. */

@@ -1,9 +1,9 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { Worker } from 'node:worker_threads';
-import type { Carrier } from './carrier';
-import type { JobFiles } from './printJob';
-import type { PdfProblem } from './problem';
+import type { Carrier } from '../../pdf/carrier';
+import type { JobFiles } from '../../pdf/printJob';
+import type { PdfProblem } from '../../pdf/problem';
 
 export interface TypesetRequest {
   id: number;

@@ -1,4 +1,4 @@
-import type { Sheet, SheetFigure } from '../../core/sheet/sheet';
+import type { Sheet, SheetFigure } from '../core/sheet/sheet';
 
 /** Pictures that are files, by the name that the sheet gives them. */
 export type FigureFiles = ReadonlyMap<string, Uint8Array>;
@@ -27,7 +27,7 @@ export function placeFigures(sheet: Sheet, given: FigureFiles): PlacedFigures {
     const { image, ...words } = figure;
     const path = `figures/${files.size}.${image.kind === 'svg' ? 'svg' : image.mediaType.slice(6)}`;
     if (image.kind === 'svg') texts.push(...svgTexts(image.svg));
-    const bytes = image.kind === 'svg' ? Buffer.from(printableSvg(image.svg)) : given.get(image.name);
+    const bytes = image.kind === 'svg' ? new TextEncoder().encode(printableSvg(image.svg)) : given.get(image.name);
     if (bytes !== undefined) files.set(path, bytes);
     return { ...words, path: bytes === undefined ? null : path };
   };

@@ -1,9 +1,9 @@
-import { bandOf, footLabel } from '../../core/sheet/filledLabels';
-import { headerFacts } from '../../core/sheet/htmlFront';
-import { labelsFor } from '../../core/sheet/labels';
-import { breakLongWords, mapTexts, printableText } from '../../core/sheet/printableText';
-import type { Sheet, SheetHeader } from '../../core/sheet/sheet';
-import { alertSymbol, inkSvg, turnSymbol } from '../../core/sheet/symbols';
+import { bandOf, footLabel } from '../core/sheet/filledLabels';
+import { headerFacts } from '../core/sheet/htmlFront';
+import { labelsFor } from '../core/sheet/labels';
+import { breakLongWords, mapTexts, printableText } from '../core/sheet/printableText';
+import type { Sheet, SheetHeader } from '../core/sheet/sheet';
+import { alertSymbol, inkSvg, turnSymbol } from '../core/sheet/symbols';
 import type { PdfFonts } from './assets';
 import { type FigureFiles, placeFigures } from './figures';
 import { missingGlyphs } from './fontCoverage';
@@ -36,7 +36,11 @@ export function preparePrintJob(sheet: Sheet, given: FigureFiles, fonts: PdfFont
   const data = mapTexts(templateData(placed.sheet), (text) => breakLongWords(printableText(text)), namesNotTexts);
   const missing = missingGlyphs([...textsOf(data), ...placed.texts], fonts);
   if (missing.length > 0) return { problem: { kind: 'missingGlyph', characters: missing } };
-  return new Map([...placed.files, ...symbolFiles(), ['data.json', Buffer.from(JSON.stringify(data))]]);
+  return new Map([...placed.files, ...symbolFiles(), ['data.json', utf8(JSON.stringify(data))]]);
+}
+
+function utf8(text: string): Uint8Array {
+  return new TextEncoder().encode(text);
 }
 
 // Findings are for the writer's eyes; a printed sheet only counts the errors.
@@ -86,7 +90,7 @@ function symbolFiles(): [string, Uint8Array][] {
     ['turn-clockwise.svg', inkSvg(turnSymbol('clockwise'))],
     ['turn-counter-clockwise.svg', inkSvg(turnSymbol('counter-clockwise'))],
   ];
-  return files.map(([name, svg]) => [name, Buffer.from(svg)]);
+  return files.map(([name, svg]) => [name, utf8(svg)]);
 }
 
 function* textsOf(value: unknown): Generator<string> {

@@ -1,0 +1,24 @@
+/** What the typesetting engine needs beside the sheet, wherever it runs. */
+export interface PdfAssets {
+  /** Template text by file name; `sheet.typ` is the main one. */
+  templates: ReadonlyMap<string, string>;
+  fonts: PdfFonts;
+}
+
+export interface PdfFonts {
+  regular: Uint8Array;
+  bold: Uint8Array;
+  /** Symbols that the text family lacks, in one weight. */
+  symbols: Uint8Array;
+}
+
+export const templateNames = ['sheet.typ', 'parts.typ', 'front.typ', 'steps.typ', 'torque.typ', 'work.typ', 'back.typ'];
+
+export const fontNames = {
+  regular: 'NotoSans_400Regular.ttf',
+  bold: 'NotoSans_700Bold.ttf',
+  symbols: 'DejaVuSans.ttf',
+} as const satisfies Record<keyof PdfFonts, string>;
+
+/** The engine as WebAssembly, 28 MB; read only where it is used. */
+export const engineName = 'typst_ts_web_compiler_bg.wasm';
