@@ -1,4 +1,6 @@
 import { coldCheck } from './bench/coldCheck';
+import { askingTimes, folderMemory, startTimes } from './bench/editing/asking';
+import { latency } from './bench/editing/latency';
 import { keystrokes } from './bench/keystrokes';
 import { manyProcedures, oneProcedure } from './bench/procedures';
 import { walks } from './bench/walks';
@@ -8,6 +10,8 @@ import { walks } from './bench/walks';
  * on a busy machine the ratios say more than the milliseconds.
  */
 async function main(): Promise<void> {
+  const [part, number] = process.argv.slice(2);
+  if (part === 'editing') return editing(number === undefined ? undefined : Number(number));
   console.log(
     'CPU milliseconds are medians; "bare" is parseDocument with a LineCounter of the yaml package on the same text.\n',
   );
@@ -16,6 +20,16 @@ async function main(): Promise<void> {
   await keystrokes();
   coldCheck();
   await walks();
+  await editing();
+}
+
+/** What somebody feels who types: alone with `npm run bench -- editing`, or for one size with `-- editing 300`. */
+async function editing(steps?: number): Promise<void> {
+  await startTimes();
+  await latency(steps);
+  if (steps !== undefined) return;
+  await askingTimes();
+  await folderMemory(1000);
 }
 
 await main();
