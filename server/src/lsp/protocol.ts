@@ -111,3 +111,51 @@ export const SHEET_HTML: RequestName<SheetHtmlParams, SheetHtmlResult> = { metho
 export const CHART_HTML: RequestName<ChartHtmlParams, ChartHtmlResult> = { method: 'witnessmark/chartHtml' };
 export const PRINT_SHEET: RequestName<PrintSheetParams, PrintSheetResult> = { method: 'witnessmark/printSheet' };
 export const SHEET_CHANGED: NotificationName<SheetChangedParams> = { method: 'witnessmark/sheetChanged' };
+
+/*
+ * What the server asks of its client: files that the client alone can reach, since its file systems are not the
+ * machine's. A server in a browser has no others.
+ */
+
+export interface ClientFileParams {
+  readonly uri: string;
+}
+
+export type ClientTextResult =
+  | { readonly is: 'text'; readonly text: string }
+  | { readonly is: 'missing' }
+  | { readonly is: 'unreadable'; readonly reason: string };
+
+export interface ClientFolderEntry {
+  readonly name: string;
+  readonly is: 'file' | 'folder';
+}
+
+/** Nothing where there is no such folder; links are left out. */
+export interface ClientFolderResult {
+  readonly entries: readonly ClientFolderEntry[];
+}
+
+export interface ClientWriteParams {
+  readonly uri: string;
+  /** The whole content, as the protocol's JSON can carry it. */
+  readonly base64: string;
+}
+
+export type ClientWriteResult = { readonly is: 'written' } | { readonly is: 'refused'; readonly why: string };
+
+export interface ProductFileParams {
+  /** Path below the folder that the product is installed in. */
+  readonly path: string;
+}
+
+/** Bytes as they are: between a page and its worker they need no JSON. */
+export interface ProductFileResult {
+  readonly bytes: Uint8Array;
+}
+
+export const CLIENT_TEXT: RequestName<ClientFileParams, ClientTextResult> = { method: 'witnessmark/clientText' };
+export const CLIENT_FOLDER: RequestName<ClientFileParams, ClientFolderResult> = { method: 'witnessmark/clientFolder' };
+export const CLIENT_WRITE: RequestName<ClientWriteParams, ClientWriteResult> = { method: 'witnessmark/clientWrite' };
+/** Asked by a server in a browser only. */
+export const PRODUCT_FILE: RequestName<ProductFileParams, ProductFileResult> = { method: 'witnessmark/productFile' };

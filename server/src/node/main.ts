@@ -14,7 +14,7 @@ function main(): void {
   process.stderr.on('error', () => {});
   process.on('uncaughtException', log);
   process.on('unhandledRejection', log);
-  startServer(connection, new NodeHost(), version);
+  startServer(connection, new NodeHost(connection), version);
 }
 
 function connect(): Connection | undefined {

@@ -1,17 +1,27 @@
 import { setImmediate, setTimeout } from 'node:timers/promises';
+import type { Connection } from 'vscode-languageserver';
 import type { Uri } from '../core/analysis/uri';
+import type { FileSource } from '../core/analysis/workspace';
 import type { Sheet } from '../core/sheet/sheet';
+import { ClientFiles } from '../lsp/clientFiles';
 import type { Host, PrintOutcome } from '../lsp/host';
+import { pdfProblemMessage } from '../pdf/problem';
 import { NodeFiles, pathOfUri, reasonOf, uriOfPath, walkDocuments, writeWhole } from './nodeFiles';
-import { pdfProblemMessage, renderPdf } from './pdf/pdfEngine';
+import { renderPdf } from './pdf/pdfEngine';
 
-/** The platform for a server that runs on Node. */
+/** The platform for a server that runs on Node. What is not on disk is asked of the client. */
 export class NodeHost implements Host {
-  readonly files = new NodeFiles();
+  readonly files: FileSource = { read: (uri) => (isOnDisk(uri) ? this.#disk : this.#client).read(uri) };
+  readonly #disk = new NodeFiles();
+  readonly #client: ClientFiles;
+
+  constructor(connection: Connection) {
+    this.#client = new ClientFiles(connection);
+  }
 
   async *documentsBelow(folder: Uri): AsyncGenerator<Uri> {
-    if (!folder.startsWith('file:')) return;
-    for await (const path of walkDocuments(pathOfUri(folder))) yield uriOfPath(path);
+    if (!isOnDisk(folder)) yield* this.#client.documentsBelow(folder);
+    else for await (const path of walkDocuments(pathOfUri(folder))) yield uriOfPath(path);
   }
 
   /** The calendar day where the writer is, not in Greenwich. */
@@ -32,9 +42,9 @@ export class NodeHost implements Host {
   }
 
   async print(sheet: Sheet, target: Uri): Promise<PrintOutcome> {
-    if (!target.startsWith('file:')) return { is: 'refused', why: 'A sheet can be printed to a file on disk only.' };
     const printed = await renderPdf(sheet, new Map());
     if ('problem' in printed) return { is: 'refused', why: pdfProblemMessage(printed.problem) };
+    if (!isOnDisk(target)) return this.#client.write(target, printed);
     try {
       writeWhole(pathOfUri(target), printed);
       return { is: 'printed' };
@@ -42,4 +52,8 @@ export class NodeHost implements Host {
       return { is: 'refused', why: `Cannot write ${pathOfUri(target)}: ${reasonOf(error)}` };
     }
   }
+}
+
+function isOnDisk(uri: Uri): boolean {
+  return uri.startsWith('file:');
 }
