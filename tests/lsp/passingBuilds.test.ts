@@ -21,7 +21,7 @@ test('the builds that pass are counted and told again when a family changes them
   expect(await ask<BuildsPassingResult>(BUILDS_PASSING.method)).toEqual({ count: 3, passing: 2 });
   const { builds, count } = await ask<FailingBuildsResult>(FAILING_BUILDS.method);
   expect([count, builds.map((one) => one.label)]).toEqual([1, ['K1-B']]);
-  expect(text.slice(builds[0]?.error.start, builds[0]?.error.end)).toBe('no-such-part');
+  expect(text.slice(builds[0]?.error.start, builds[0]?.error.end)).toBe('<no-such-part>');
   const changed = new Promise<unknown>((resolve) => client.connection.onNotification(SHEET_CHANGED.method, resolve));
   client.writeOnDisk(family, (files[family] ?? '').replace('  k1-b:', '  k1-c: { name: K1-C }\n  k1-b:'));
   expect(await changed).toEqual({ uri: client.uri(procedure) });
