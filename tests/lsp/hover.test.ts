@@ -41,6 +41,19 @@ describe('hovering', () => {
     expect(await hoverAt(client, 'nowhere.procedure.yaml', 'x', 'x')).toBeUndefined();
   });
 
+  test('over an id shows the facts of what it stands for, and as plain text where that is wanted', async () => {
+    const client = await TestClient.start(EXAMPLE.files);
+    const hover = await hoverAt(client, procedure, EXAMPLE.files[procedure] ?? '', 'cap-nut');
+    expect(hover?.marked).toBe('cap-nut');
+    expect(hover?.value).toContain('| **cap nut** | part: nut · `cap-nut` |');
+    expect(hover?.value).toContain('| Hand | right-hand (clockwise to tighten) on K1-A |');
+    const plain = await TestClient.start(EXAMPLE.files, { hoverFormats: ['plaintext'] });
+    const text = EXAMPLE.files[procedure] ?? '';
+    expect((await hoverAt(plain, procedure, text, 'threadlocker'))?.value).toMatch(
+      /^threadlocker \(consumable.*\n {2}Cures/,
+    );
+  });
+
   test('follows the text that is open, not yet saved, in this document and in the one that it links to', async () => {
     const client = await TestClient.start(EXAMPLE.files);
     const text = (EXAMPLE.files[procedure] ?? '').replace('4.6 ± 0.3', '4.8 ± 0.3');

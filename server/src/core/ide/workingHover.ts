@@ -18,10 +18,11 @@ export function workingHover(
   document: SyntaxDocument,
   offset: number,
   findings: readonly Finding[],
+  most = mostShown,
 ): HoverText | undefined {
   const there = workingsAt({ snapshot, document, span: { start: offset, end: offset }, findings });
   if (there === undefined) return undefined;
-  const shown = there.workings.slice(0, mostShown);
+  const shown = there.workings.slice(0, most);
   const more = there.workings.length - shown.length;
   const rest = more === 0 ? [] : [`${more} more; witnessmark explain --at shows them all`];
   return {

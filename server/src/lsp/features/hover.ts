@@ -1,6 +1,6 @@
 import { type ClientCapabilities, MarkupKind } from 'vscode-languageserver';
-import { type HoverText, ruleHover } from '../../core/ide/ruleHover';
-import { workingHover } from '../../core/ide/workingHover';
+import { hoverAt } from '../../core/ide/hover';
+import type { HoverText } from '../../core/ide/ruleHover';
 import type { CheckedDocument } from '../checkedDocuments';
 import { linesOf, toCoreUri, toRange } from '../convert';
 import type { Feature } from '../feature';
@@ -13,7 +13,7 @@ export const hover: Feature = {
         const checked = await session.checked.of(toCoreUri(textDocument.uri));
         if (checked === undefined) return null;
         const lines = linesOf(checked.document);
-        const found = hoverAt(checked, lines.offset(position));
+        const found = hoverOf(checked, lines.offset(position));
         if (found === undefined) return null;
         const kind = showsMarkdown(session.client) ? MarkupKind.Markdown : MarkupKind.PlainText;
         const value = kind === MarkupKind.Markdown ? found.markdown : found.plain;
@@ -23,9 +23,9 @@ export const hover: Feature = {
   },
 };
 
-function hoverAt({ snapshot, document, result }: CheckedDocument, offset: number): HoverText | undefined {
+function hoverOf({ snapshot, document, result }: CheckedDocument, offset: number): HoverText | undefined {
   const conceded = result.conceded.map(({ finding }) => finding);
-  return ruleHover(document, offset) ?? workingHover(snapshot, document, offset, [...result.findings, ...conceded]);
+  return hoverAt(snapshot, document, offset, [...result.findings, ...conceded]);
 }
 
 /** A client that does not say what it shows is taken to show what nearly all do. */

@@ -1,0 +1,32 @@
+import type { Snapshot } from '../analysis/snapshot';
+import type { Finding } from '../rules/finding';
+import type { SyntaxDocument } from '../syntax/readDocument';
+import { type HoverText, ruleHover } from './ruleHover';
+import { thingHover } from './thingHover';
+import { workingHover } from './workingHover';
+
+/** Beside the facts of a thing there is room for so many calculations. */
+const mostBesideFacts = 2;
+
+/**
+ * What is said of the word at an offset: the rule, the facts of what an id stands for, and what is worked out there. Where
+ * there are both facts and a calculation the facts come first, without what the calculation says better.
+ */
+export function hoverAt(
+  snapshot: Snapshot,
+  document: SyntaxDocument,
+  offset: number,
+  findings: readonly Finding[],
+): HoverText | undefined {
+  const rule = ruleHover(document, offset);
+  if (rule !== undefined) return rule;
+  const facts = thingHover(snapshot, document, offset, { besideWorking: true });
+  if (facts === undefined) return workingHover(snapshot, document, offset, findings);
+  const working = workingHover(snapshot, document, offset, findings, mostBesideFacts);
+  if (working === undefined) return thingHover(snapshot, document, offset);
+  return {
+    span: facts.span,
+    markdown: `${facts.markdown}\n\n---\n\n${working.markdown}`,
+    plain: `${facts.plain}\n\n${working.plain}`,
+  };
+}
