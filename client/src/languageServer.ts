@@ -1,6 +1,7 @@
 import * as vscode from 'vscode';
 import { type BaseLanguageClient, type LanguageClientOptions, State } from 'vscode-languageclient';
 import { type RequestName, SHEET_CHANGED, type SheetChangedParams } from '../../server/src/lsp/protocol';
+import { answerForFiles } from './clientFiles';
 
 /** The language server as the extension uses it: started once, asked by typed requests, started anew on demand. */
 export class LanguageServer implements vscode.Disposable {
@@ -15,6 +16,7 @@ export class LanguageServer implements vscode.Disposable {
 
   constructor(makeClient: (options: LanguageClientOptions) => BaseLanguageClient) {
     this.#client = makeClient({ documentSelector: [{ language: 'witnessmark' }] });
+    answerForFiles(this.#client);
     this.#client.onNotification(SHEET_CHANGED.method, ({ uri }: SheetChangedParams) =>
       this.#sheetChanged.fire(vscode.Uri.parse(uri)),
     );

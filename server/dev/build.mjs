@@ -13,12 +13,18 @@ import { filesUnder, fromRoot, root } from './tree.mjs';
 const nodeTarget = 'node20.12';
 // VS Code 1.91, the oldest that the manifest admits, runs its extensions on Node 20.9.
 const editorTarget = 'node20.9';
+// Browsers of the year of that editor; a page of it asks for no less.
+const browserTarget = ['chrome123', 'firefox124', 'safari17'];
 
 /** What is bundled. An entry whose source does not exist is skipped with a printed line. */
 const entries = [
   { source: 'client/src/extension.ts', output: 'client/dist/extension.js', target: editorTarget },
   { source: 'server/src/node/main.ts', output: 'server/dist/server.js', target: editorTarget },
   { source: 'server/src/node/typstWorker.ts', output: 'server/dist/typstWorker.js', target: editorTarget },
+  // In a browser nothing of Node is there, and a bundle that asks for it fails to build.
+  { source: 'client/src/extension.browser.ts', output: 'client/dist/extension.browser.js', inBrowser: 'module' },
+  { source: 'server/src/browser/worker.ts', output: 'server/dist/worker.js', inBrowser: 'script' },
+  { source: 'server/src/browser/engineWorker.ts', output: 'server/dist/engineWorker.js', inBrowser: 'script' },
   { source: 'server/src/cli/main.ts', output: 'server/dist/cli.js', target: nodeTarget, program: true },
 ];
 
@@ -61,19 +67,37 @@ function optionsFor(entry) {
     entryPoints: [entry.source],
     outfile: entry.output,
     bundle: true,
-    platform: 'node',
-    format: 'cjs',
-    target: entry.target,
-    external,
+    ...(entry.inBrowser === undefined ? onNode(entry) : inBrowser(entry)),
     minify: true,
     // Names in a stack trace are worth their few kilobytes when somebody sends one in.
     keepNames: true,
     metafile: true,
     legalComments: 'none',
     logLevel: 'warning',
+  };
+}
+
+function onNode(entry) {
+  return {
+    platform: 'node',
+    format: 'cjs',
+    target: entry.target,
+    external,
     // Some packages are ES modules that ask where they lie; a bundle in CommonJS has to be told.
     define: { 'import.meta.url': 'importMetaUrl' },
     banner: { js: bannerFor(entry) },
+  };
+}
+
+/** The editor loads the extension as a module in CommonJS, and a worker is a script that is run. */
+function inBrowser(entry) {
+  return {
+    platform: 'browser',
+    format: entry.inBrowser === 'module' ? 'cjs' : 'iife',
+    target: browserTarget,
+    external: ['vscode'],
+    // The engine would look beside itself for its program, which it is handed instead.
+    define: { 'import.meta.url': '""' },
   };
 }
 
