@@ -2,6 +2,7 @@ import { Composer, Lexer, Parser, type YAMLError, type Document as YamlDocument 
 import { breakageMessage } from './breakageMessage';
 import { convertNode } from './convertNode';
 import type { Item, Node, SyntaxProblem } from './node';
+import { readUsually } from './usualBlock';
 
 /** The item while it is being read; what is read from it refers to it. */
 export interface ItemInMaking {
@@ -23,6 +24,13 @@ const OPTIONS = {
 
 /** Reads the text of one item. Broken text gives what can be read of it, and problems; nothing is ever thrown. */
 export function readItem(text: string): Item {
+  const item: ItemInMaking = { text, root: undefined, problems: [], mayHoldExplicitKey: false };
+  item.root = readUsually(item);
+  return item.root === undefined ? readByLibrary(text) : item;
+}
+
+/** Reads with the YAML library, which says what everything means that is not written in the usual way. */
+export function readByLibrary(text: string): Item {
   const item: ItemInMaking = { text, root: undefined, problems: [], mayHoldExplicitKey: /\?\s/.test(text) };
   try {
     const [document, more] = composeAll(text);
