@@ -1,0 +1,34 @@
+import { isVerb } from '../../model/instructionDef';
+import type { Rank } from './rank';
+import { partRanking } from './ranking';
+import { toolRanking } from './rankingTools';
+import { type CompletionScene, instructionScene } from './scene';
+
+const NONE: ReadonlyMap<string, Rank> = new Map();
+
+/** How well parts fit behind the key of an instruction, by what the walk knows of the unit there. */
+export function rankedParts(scene: CompletionScene): ReadonlyMap<string, Rank> {
+  const keys = instructionKeys(scene);
+  if (keys === undefined) return NONE;
+  const there = instructionScene(scene);
+  if (there === undefined) return NONE;
+  return partRanking(there.procedure, there.step, there.index, keys.verb, keys.key);
+}
+
+export function rankedTools(scene: CompletionScene): ReadonlyMap<string, Rank> {
+  const there = instructionScene(scene);
+  if (there?.instruction === undefined) return NONE;
+  return toolRanking(there.procedure, there.step, there.instruction);
+}
+
+interface InstructionKeys {
+  readonly verb: string;
+  /** The innermost key that the cursor stands behind. */
+  readonly key: string;
+}
+
+function instructionKeys({ context, place }: CompletionScene): InstructionKeys | undefined {
+  const verb = /^procedure\/verb-(.*)$/.exec(place.def)?.[1];
+  const last = context.steps.findLast((step) => step.is === 'key');
+  return verb === undefined || last?.is !== 'key' || !isVerb(verb) ? undefined : { verb, key: last.name };
+}
