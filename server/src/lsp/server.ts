@@ -1,17 +1,20 @@
-import { type Connection, PositionEncodingKind, type ServerCapabilities } from 'vscode-languageserver';
+import {
+  type ClientCapabilities,
+  type Connection,
+  PositionEncodingKind,
+  type ServerCapabilities,
+} from 'vscode-languageserver';
 import type { Feature } from './feature';
 import { codeActions } from './features/codeActions';
 import { completion } from './features/completion';
 import { configuration } from './features/configuration';
 import { definition } from './features/definition';
-import { diagnostics } from './features/diagnostics';
 import { fileChanges } from './features/fileChanges';
 import { folders } from './features/folders';
 import { hover } from './features/hover';
 import { passingBuilds } from './features/passingBuilds';
 import { references } from './features/references';
 import { rename } from './features/rename';
-import { semanticTokens } from './features/semanticTokens';
 import { sheets } from './features/sheets';
 import { structure } from './features/structure';
 import { symbols } from './features/symbols';
@@ -24,7 +27,6 @@ const FEATURES: readonly Feature[] = [
   configuration,
   fileChanges,
   folders,
-  diagnostics,
   codeActions,
   completion,
   hover,
@@ -33,7 +35,6 @@ const FEATURES: readonly Feature[] = [
   rename,
   symbols,
   structure,
-  semanticTokens,
   sheets,
   passingBuilds,
 ];
@@ -43,7 +44,7 @@ export function startServer(connection: Connection, host: Host, version: string)
   const session = new Session(connection, host);
   connection.onInitialize((params) => {
     session.start(params);
-    return { capabilities: capabilitiesOf(session), serverInfo: { name: 'Witnessmark', version } };
+    return { capabilities: capabilitiesOf(params.capabilities), serverInfo: { name: 'Witnessmark', version } };
   });
   connection.onInitialized(() => {
     for (const feature of FEATURES) void session.hear(() => feature.started?.(connection, session));
@@ -53,8 +54,8 @@ export function startServer(connection: Connection, host: Host, version: string)
   connection.listen();
 }
 
-function capabilitiesOf(session: Session): ServerCapabilities {
-  const announced = FEATURES.map((feature) => feature.capability(session.client, session));
+function capabilitiesOf(client: ClientCapabilities): ServerCapabilities {
+  const announced = FEATURES.map((feature) => feature.capability(client));
   const workspace = Object.assign({}, ...announced.map((one) => one.workspace ?? {}));
   return Object.assign({ positionEncoding: PositionEncodingKind.UTF16 }, ...announced, { workspace });
 }
