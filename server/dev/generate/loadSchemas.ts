@@ -29,6 +29,8 @@ export interface Schema {
   'x-path'?: string;
   'x-choices'?: string[];
   'x-shorthand'?: string;
+  /** How keys follow each other behind that of the verb; `…` stands for all that are not named. */
+  'x-order'?: string[];
   'x-own'?: boolean;
   'x-verb'?: string;
   'x-instruction'?: boolean;

@@ -12,7 +12,7 @@ interface Described {
 
 /** The page about all settings, made from the manifest of the extension and the schema of the settings document. */
 export function settingsDocs(): string {
-  const manifest = JSON.parse(readFileSync('package.json', 'utf8'));
+  const manifest = JSON.parse(translated(readFileSync('package.json', 'utf8')));
   const settings: Record<string, Described> = manifest.contributes.configuration.properties;
   const schema: Described = JSON.parse(readFileSync('schemas/settings.schema.json', 'utf8'));
   return [
@@ -40,6 +40,12 @@ export function settingsDocs(): string {
     ...rows(settings),
     '',
   ].join('\n');
+}
+
+/** The manifest with its texts, which stand in a file beside it. */
+function translated(manifest: string): string {
+  const texts = JSON.parse(readFileSync('package.nls.json', 'utf8'));
+  return manifest.replaceAll(/"%([\w.-]+)%"/g, (_, key: string) => JSON.stringify(texts[key]));
 }
 
 function rows(all: Readonly<Record<string, Described>>, before = ''): string[] {

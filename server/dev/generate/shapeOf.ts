@@ -26,11 +26,19 @@ function keysOf(schemas: Schemas, from: SchemaName, schema: Schema): Keys {
       required: schema.required?.includes(key) ?? false,
     };
   }
+  let ordered: Keys = keys;
   for (const part of schema.allOf ?? []) {
     const target = follow(schemas, from, part);
-    Object.assign(keys, { ...keysOf(schemas, target.schemaName, target.schema), ...keys });
+    const merged = { ...keys, ...keysOf(schemas, target.schemaName, target.schema), ...keys };
+    ordered = inOrder(merged, [schema['x-verb'] ?? '', ...(target.schema['x-order'] ?? [])]);
   }
-  return keys;
+  return ordered;
+}
+
+function inOrder(keys: Keys, order: readonly string[]): Keys {
+  const others = order.includes('…') ? order.indexOf('…') : order.length;
+  const rank = (key: string): number => (order.includes(key) ? order.indexOf(key) : others);
+  return Object.fromEntries(Object.entries(keys).sort(([a], [b]) => rank(a) - rank(b)));
 }
 
 function shapeOf(schemas: Schemas, from: SchemaName, written: Schema): Shape {

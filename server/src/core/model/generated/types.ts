@@ -110,8 +110,6 @@ export interface Part {
   readonly fastenedBy?: readonly Ref[];
   /** Whether its fasteners must come off or only be loose before it can be removed; on a fastener: what it needs for the parts it holds. */
   readonly freesWhen?: Choice<'off' | 'loose'>;
-  /** Parts that must be off before it can be reached. */
-  readonly behind?: readonly Ref[];
   /** Parts whose joint it seals; opening that joint spends it. */
   readonly seals?: readonly Ref[];
   /** The part whose thread it is screwed to. */
@@ -144,28 +142,30 @@ export interface Part {
   readonly hold?: Prose;
   /** What locks its adjustment. */
   readonly lockedBy?: readonly Ref[];
-  /** Parts that are renewed or refitted only together with it, as a set. */
-  readonly comesWith?: readonly Ref[];
-  /** How it faces when it is fitted. */
-  readonly orient?: Prose;
-  /** What it locates on: pin, notch, groove. */
-  readonly locate?: Prose;
+  /** Parts that must be off before it can be reached. */
+  readonly behind?: readonly Ref[];
   /** What must be done to it, since it came off or out of its bag, before it is fitted. */
   readonly beforeFitting?: readonly Choice<'clean' | 'inspect' | 'lubricate' | 'threadlock' | 'heat' | 'cool' | 'mark' | 'measure'>[];
+  /** What it locates on: pin, notch, groove. */
+  readonly locate?: Prose;
+  /** How it faces when it is fitted. */
+  readonly orient?: Prose;
+  /** Range of the sizes it comes in. */
+  readonly sizes?: QuantityValue;
+  /** Step between its sizes. */
+  readonly sizeStep?: QuantityValue;
   /** Whether it is always renewed, renewed on condition, or never (the default). */
   readonly renew?: Choice<'always' | 'on-condition' | 'never'>;
+  /** Parts that are renewed or refitted only together with it, as a set. */
+  readonly comesWith?: readonly Ref[];
+  /** Its serial number is recorded. */
+  readonly serial?: Flag;
   /** Ways of cleaning that would spoil it. */
   readonly neverCleanWith?: readonly Choice<'wash' | 'ultrasonic' | 'brush' | 'wire-brush' | 'wipe' | 'blast' | 'caustic' | 'solvent' | 'steam' | 'compressed-air'>[];
   /** A blank, plug or pin that must not stay in the finished unit. */
   readonly temporary?: Flag;
   /** It carries a mark of its maker to be aligned by. */
   readonly makerMark?: Flag;
-  /** Its serial number is recorded. */
-  readonly serial?: Flag;
-  /** Range of the sizes it comes in. */
-  readonly sizes?: QuantityValue;
-  /** Step between its sizes. */
-  readonly sizeStep?: QuantityValue;
   /** The fit on the part it sits on. */
   readonly fit?: {
     readonly node: Node;
@@ -384,14 +384,14 @@ export interface Tool {
   readonly size?: QuantityValue;
   /** Size of a drive that has no width across flats, for example T30. */
   readonly driveSize?: Text;
-  /** Square drive. */
-  readonly square?: QuantityValue;
+  /** Smallest step that can be read. */
+  readonly resolution?: QuantityValue;
   /** Smallest to largest value that it measures or sets. */
   readonly range?: QuantityValue;
   /** Permissible deviation, in per cent of the value or as a value. */
   readonly accuracy?: QuantityValue;
-  /** Smallest step that can be read. */
-  readonly resolution?: QuantityValue;
+  /** Square drive. */
+  readonly square?: QuantityValue;
   /** From the middle of the square to the middle of the grip, where a torque wrench is pulled; of an extension bar, its length. */
   readonly length?: QuantityValue;
   /** From the middle of its square to the middle of the fastener, of a crow-foot or another head that stands out from the wrench. */
@@ -589,6 +589,12 @@ export interface Sentence {
   readonly node: Node;
   readonly verb: 'say';
   readonly verbKey: ScalarNode;
+  /** Own wording, printed instead of the written sentence. */
+  readonly say?: Prose;
+  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
+  readonly when?: Condition;
+  /** Does not hold on the builds and outcomes that meet this condition. */
+  readonly unless?: Condition;
   /** Tools it is done with. */
   readonly with?: readonly ({
     readonly node: Node;
@@ -599,8 +605,6 @@ export interface Sentence {
   })[];
   /** Consumables it is done with. */
   readonly using?: readonly Ref[];
-  /** Own wording, printed instead of the written sentence. */
-  readonly say?: Prose;
   /** What could kill or seriously injure if it is not avoided. Printed before the act. */
   readonly warning?: readonly Prose[];
   /** What could injure slightly or moderately if it is not avoided. Printed before the act. */
@@ -609,10 +613,6 @@ export interface Sentence {
   readonly notice?: readonly Prose[];
   /** A figure that shows it. */
   readonly figure?: readonly Ref[];
-  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
-  readonly when?: Condition;
-  /** Does not hold on the builds and outcomes that meet this condition. */
-  readonly unless?: Condition;
   /** A remark for the writer and the reviewer; it is not printed as an instruction. */
   readonly note?: Prose;
 }
@@ -624,6 +624,20 @@ export interface LoosenInstruction {
   readonly verbKey: ScalarNode;
   /** Fasteners to loosen. */
   readonly loosen?: readonly Ref[];
+  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
+  readonly when?: Condition;
+  /** Does not hold on the builds and outcomes that meet this condition. */
+  readonly unless?: Condition;
+  /** Tools it is done with. */
+  readonly with?: readonly ({
+    readonly node: Node;
+    /** The tool. */
+    readonly tool?: Ref;
+    /** How many of it. */
+    readonly count?: Count;
+  })[];
+  /** Consumables it is done with. */
+  readonly using?: readonly Ref[];
   /** What is counter-held, and with what. */
   readonly hold?: {
     readonly node: Node;
@@ -638,16 +652,6 @@ export interface LoosenInstruction {
       readonly count?: Count;
     })[];
   };
-  /** Tools it is done with. */
-  readonly with?: readonly ({
-    readonly node: Node;
-    /** The tool. */
-    readonly tool?: Ref;
-    /** How many of it. */
-    readonly count?: Count;
-  })[];
-  /** Consumables it is done with. */
-  readonly using?: readonly Ref[];
   /** Own wording, printed instead of the written sentence. */
   readonly say?: Prose;
   /** What could kill or seriously injure if it is not avoided. Printed before the act. */
@@ -658,10 +662,6 @@ export interface LoosenInstruction {
   readonly notice?: readonly Prose[];
   /** A figure that shows it. */
   readonly figure?: readonly Ref[];
-  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
-  readonly when?: Condition;
-  /** Does not hold on the builds and outcomes that meet this condition. */
-  readonly unless?: Condition;
   /** A remark for the writer and the reviewer; it is not printed as an instruction. */
   readonly note?: Prose;
 }
@@ -673,20 +673,10 @@ export interface RemoveInstruction {
   readonly verbKey: ScalarNode;
   /** Parts to take off. */
   readonly remove?: readonly Ref[];
-  /** What is counter-held, and with what. */
-  readonly hold?: {
-    readonly node: Node;
-    /** Where it is held. */
-    readonly at?: Prose;
-    /** Tools it is done with. */
-    readonly with?: readonly ({
-      readonly node: Node;
-      /** The tool. */
-      readonly tool?: Ref;
-      /** How many of it. */
-      readonly count?: Count;
-    })[];
-  };
+  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
+  readonly when?: Condition;
+  /** Does not hold on the builds and outcomes that meet this condition. */
+  readonly unless?: Condition;
   /** How many pieces, where not all. */
   readonly count?: Count;
   /** Tools it is done with. */
@@ -699,6 +689,20 @@ export interface RemoveInstruction {
   })[];
   /** Consumables it is done with. */
   readonly using?: readonly Ref[];
+  /** What is counter-held, and with what. */
+  readonly hold?: {
+    readonly node: Node;
+    /** Where it is held. */
+    readonly at?: Prose;
+    /** Tools it is done with. */
+    readonly with?: readonly ({
+      readonly node: Node;
+      /** The tool. */
+      readonly tool?: Ref;
+      /** How many of it. */
+      readonly count?: Count;
+    })[];
+  };
   /** Own wording, printed instead of the written sentence. */
   readonly say?: Prose;
   /** What could kill or seriously injure if it is not avoided. Printed before the act. */
@@ -709,10 +713,6 @@ export interface RemoveInstruction {
   readonly notice?: readonly Prose[];
   /** A figure that shows it. */
   readonly figure?: readonly Ref[];
-  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
-  readonly when?: Condition;
-  /** Does not hold on the builds and outcomes that meet this condition. */
-  readonly unless?: Condition;
   /** A remark for the writer and the reviewer; it is not printed as an instruction. */
   readonly note?: Prose;
 }
@@ -724,6 +724,10 @@ export interface InstallInstruction {
   readonly verbKey: ScalarNode;
   /** Parts to fit. */
   readonly install?: readonly Ref[];
+  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
+  readonly when?: Condition;
+  /** Does not hold on the builds and outcomes that meet this condition. */
+  readonly unless?: Condition;
   /** How many pieces, where not all. */
   readonly count?: Count;
   /** The part it is fitted to, where there are several. */
@@ -754,10 +758,6 @@ export interface InstallInstruction {
   readonly notice?: readonly Prose[];
   /** A figure that shows it. */
   readonly figure?: readonly Ref[];
-  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
-  readonly when?: Condition;
-  /** Does not hold on the builds and outcomes that meet this condition. */
-  readonly unless?: Condition;
   /** A remark for the writer and the reviewer; it is not printed as an instruction. */
   readonly note?: Prose;
 }
@@ -769,6 +769,10 @@ export interface SeatInstruction {
   readonly verbKey: ScalarNode;
   /** Rings to seat. */
   readonly seat?: readonly Ref[];
+  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
+  readonly when?: Condition;
+  /** Does not hold on the builds and outcomes that meet this condition. */
+  readonly unless?: Condition;
   /** Tools it is done with. */
   readonly with?: readonly ({
     readonly node: Node;
@@ -789,10 +793,6 @@ export interface SeatInstruction {
   readonly notice?: readonly Prose[];
   /** A figure that shows it. */
   readonly figure?: readonly Ref[];
-  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
-  readonly when?: Condition;
-  /** Does not hold on the builds and outcomes that meet this condition. */
-  readonly unless?: Condition;
   /** A remark for the writer and the reviewer; it is not printed as an instruction. */
   readonly note?: Prose;
 }
@@ -804,6 +804,10 @@ export interface TightenInstruction {
   readonly verbKey: ScalarNode;
   /** Fasteners to tighten. */
   readonly tighten?: readonly Ref[];
+  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
+  readonly when?: Condition;
+  /** Does not hold on the builds and outcomes that meet this condition. */
+  readonly unless?: Condition;
   /** Torque with unit and tolerance. */
   readonly torque?: ByBuild<QuantityValue>;
   /** Angle turned after the torque. */
@@ -816,6 +820,16 @@ export interface TightenInstruction {
   readonly plus?: Ref;
   /** How many pieces, where not all. */
   readonly count?: Count;
+  /** Tools it is done with. */
+  readonly with?: readonly ({
+    readonly node: Node;
+    /** The tool. */
+    readonly tool?: Ref;
+    /** How many of it. */
+    readonly count?: Count;
+  })[];
+  /** Consumables it is done with. */
+  readonly using?: readonly Ref[];
   /** What is counter-held, and with what. */
   readonly hold?: {
     readonly node: Node;
@@ -830,16 +844,6 @@ export interface TightenInstruction {
       readonly count?: Count;
     })[];
   };
-  /** Tools it is done with. */
-  readonly with?: readonly ({
-    readonly node: Node;
-    /** The tool. */
-    readonly tool?: Ref;
-    /** How many of it. */
-    readonly count?: Count;
-  })[];
-  /** Consumables it is done with. */
-  readonly using?: readonly Ref[];
   /** Own wording, printed instead of the written sentence. */
   readonly say?: Prose;
   /** What could kill or seriously injure if it is not avoided. Printed before the act. */
@@ -850,10 +854,6 @@ export interface TightenInstruction {
   readonly notice?: readonly Prose[];
   /** A figure that shows it. */
   readonly figure?: readonly Ref[];
-  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
-  readonly when?: Condition;
-  /** Does not hold on the builds and outcomes that meet this condition. */
-  readonly unless?: Condition;
   /** A remark for the writer and the reviewer; it is not printed as an instruction. */
   readonly note?: Prose;
 }
@@ -867,6 +867,10 @@ export interface ApplyInstruction {
   readonly apply?: readonly Ref[];
   /** Parts it is applied to. */
   readonly to?: readonly Ref[];
+  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
+  readonly when?: Condition;
+  /** Does not hold on the builds and outcomes that meet this condition. */
+  readonly unless?: Condition;
   /** Where on the part: thread, face, bore. */
   readonly at?: Prose;
   /** How much of it. */
@@ -891,10 +895,6 @@ export interface ApplyInstruction {
   readonly notice?: readonly Prose[];
   /** A figure that shows it. */
   readonly figure?: readonly Ref[];
-  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
-  readonly when?: Condition;
-  /** Does not hold on the builds and outcomes that meet this condition. */
-  readonly unless?: Condition;
   /** A remark for the writer and the reviewer; it is not printed as an instruction. */
   readonly note?: Prose;
 }
@@ -906,6 +906,10 @@ export interface CleanInstruction {
   readonly verbKey: ScalarNode;
   /** Parts to clean. */
   readonly clean?: readonly Ref[];
+  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
+  readonly when?: Condition;
+  /** Does not hold on the builds and outcomes that meet this condition. */
+  readonly unless?: Condition;
   /** Where on the part, where not all of it: thread, bore, groove. */
   readonly at?: Prose;
   /** How it is cleaned. */
@@ -930,10 +934,6 @@ export interface CleanInstruction {
   readonly notice?: readonly Prose[];
   /** A figure that shows it. */
   readonly figure?: readonly Ref[];
-  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
-  readonly when?: Condition;
-  /** Does not hold on the builds and outcomes that meet this condition. */
-  readonly unless?: Condition;
   /** A remark for the writer and the reviewer; it is not printed as an instruction. */
   readonly note?: Prose;
 }
@@ -945,6 +945,10 @@ export interface IdentifyInstruction {
   readonly verbKey: ScalarNode;
   /** What is found out. */
   readonly identify?: Ref;
+  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
+  readonly when?: Condition;
+  /** Does not hold on the builds and outcomes that meet this condition. */
+  readonly unless?: Condition;
   /** Tools it is done with. */
   readonly with?: readonly ({
     readonly node: Node;
@@ -965,10 +969,6 @@ export interface IdentifyInstruction {
   readonly notice?: readonly Prose[];
   /** A figure that shows it. */
   readonly figure?: readonly Ref[];
-  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
-  readonly when?: Condition;
-  /** Does not hold on the builds and outcomes that meet this condition. */
-  readonly unless?: Condition;
   /** A remark for the writer and the reviewer; it is not printed as an instruction. */
   readonly note?: Prose;
 }
@@ -980,8 +980,32 @@ export interface InspectInstruction {
   readonly verbKey: ScalarNode;
   /** Parts to inspect. */
   readonly inspect?: readonly Ref[];
+  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
+  readonly when?: Condition;
+  /** Does not hold on the builds and outcomes that meet this condition. */
+  readonly unless?: Condition;
+  /** Tools it is done with. */
+  readonly with?: readonly ({
+    readonly node: Node;
+    /** The tool. */
+    readonly tool?: Ref;
+    /** How many of it. */
+    readonly count?: Count;
+  })[];
+  /** Consumables it is done with. */
+  readonly using?: readonly Ref[];
   /** What to look for. */
   readonly lookFor?: readonly Prose[];
+  /** Own wording, printed instead of the written sentence. */
+  readonly say?: Prose;
+  /** What could kill or seriously injure if it is not avoided. Printed before the act. */
+  readonly warning?: readonly Prose[];
+  /** What could injure slightly or moderately if it is not avoided. Printed before the act. */
+  readonly caution?: readonly Prose[];
+  /** What could damage parts or equipment; not about injury. Printed before the act. */
+  readonly notice?: readonly Prose[];
+  /** A figure that shows it. */
+  readonly figure?: readonly Ref[];
   /** What to do when it is not as it should be. */
   readonly ifNot?: {
     readonly node: Node;
@@ -1002,30 +1026,6 @@ export interface InspectInstruction {
     /** A remark for the writer and the reviewer; it is not printed as an instruction. */
     readonly note?: Prose;
   };
-  /** Tools it is done with. */
-  readonly with?: readonly ({
-    readonly node: Node;
-    /** The tool. */
-    readonly tool?: Ref;
-    /** How many of it. */
-    readonly count?: Count;
-  })[];
-  /** Consumables it is done with. */
-  readonly using?: readonly Ref[];
-  /** Own wording, printed instead of the written sentence. */
-  readonly say?: Prose;
-  /** What could kill or seriously injure if it is not avoided. Printed before the act. */
-  readonly warning?: readonly Prose[];
-  /** What could injure slightly or moderately if it is not avoided. Printed before the act. */
-  readonly caution?: readonly Prose[];
-  /** What could damage parts or equipment; not about injury. Printed before the act. */
-  readonly notice?: readonly Prose[];
-  /** A figure that shows it. */
-  readonly figure?: readonly Ref[];
-  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
-  readonly when?: Condition;
-  /** Does not hold on the builds and outcomes that meet this condition. */
-  readonly unless?: Condition;
   /** A remark for the writer and the reviewer; it is not printed as an instruction. */
   readonly note?: Prose;
 }
@@ -1037,10 +1037,34 @@ export interface MeasureInstruction {
   readonly verbKey: ScalarNode;
   /** What is measured. */
   readonly measure?: Ref;
+  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
+  readonly when?: Condition;
+  /** Does not hold on the builds and outcomes that meet this condition. */
+  readonly unless?: Condition;
+  /** Tools it is done with. */
+  readonly with?: readonly ({
+    readonly node: Node;
+    /** The tool. */
+    readonly tool?: Ref;
+    /** How many of it. */
+    readonly count?: Count;
+  })[];
+  /** Consumables it is done with. */
+  readonly using?: readonly Ref[];
   /** What is acceptable; `record-only` where the value is only written down. */
   readonly accept?: ByBuild<QuantityValue>;
   /** Where it is measured: a number of places or their names. */
   readonly places?: readonly Text[];
+  /** Own wording, printed instead of the written sentence. */
+  readonly say?: Prose;
+  /** What could kill or seriously injure if it is not avoided. Printed before the act. */
+  readonly warning?: readonly Prose[];
+  /** What could injure slightly or moderately if it is not avoided. Printed before the act. */
+  readonly caution?: readonly Prose[];
+  /** What could damage parts or equipment; not about injury. Printed before the act. */
+  readonly notice?: readonly Prose[];
+  /** A figure that shows it. */
+  readonly figure?: readonly Ref[];
   /** What to do when it is not as it should be. */
   readonly ifNot?: {
     readonly node: Node;
@@ -1061,30 +1085,6 @@ export interface MeasureInstruction {
     /** A remark for the writer and the reviewer; it is not printed as an instruction. */
     readonly note?: Prose;
   };
-  /** Tools it is done with. */
-  readonly with?: readonly ({
-    readonly node: Node;
-    /** The tool. */
-    readonly tool?: Ref;
-    /** How many of it. */
-    readonly count?: Count;
-  })[];
-  /** Consumables it is done with. */
-  readonly using?: readonly Ref[];
-  /** Own wording, printed instead of the written sentence. */
-  readonly say?: Prose;
-  /** What could kill or seriously injure if it is not avoided. Printed before the act. */
-  readonly warning?: readonly Prose[];
-  /** What could injure slightly or moderately if it is not avoided. Printed before the act. */
-  readonly caution?: readonly Prose[];
-  /** What could damage parts or equipment; not about injury. Printed before the act. */
-  readonly notice?: readonly Prose[];
-  /** A figure that shows it. */
-  readonly figure?: readonly Ref[];
-  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
-  readonly when?: Condition;
-  /** Does not hold on the builds and outcomes that meet this condition. */
-  readonly unless?: Condition;
   /** A remark for the writer and the reviewer; it is not printed as an instruction. */
   readonly note?: Prose;
 }
@@ -1096,10 +1096,34 @@ export interface CalculateInstruction {
   readonly verbKey: ScalarNode;
   /** What is worked out. */
   readonly calculate?: Ref;
+  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
+  readonly when?: Condition;
+  /** Does not hold on the builds and outcomes that meet this condition. */
+  readonly unless?: Condition;
   /** Signed readings and quantities, for example [+bore-read, -journal-read]. */
   readonly from?: readonly SignedTerm[];
+  /** Tools it is done with. */
+  readonly with?: readonly ({
+    readonly node: Node;
+    /** The tool. */
+    readonly tool?: Ref;
+    /** How many of it. */
+    readonly count?: Count;
+  })[];
+  /** Consumables it is done with. */
+  readonly using?: readonly Ref[];
   /** What is acceptable; `record-only` where the value is only written down. */
   readonly accept?: ByBuild<QuantityValue>;
+  /** Own wording, printed instead of the written sentence. */
+  readonly say?: Prose;
+  /** What could kill or seriously injure if it is not avoided. Printed before the act. */
+  readonly warning?: readonly Prose[];
+  /** What could injure slightly or moderately if it is not avoided. Printed before the act. */
+  readonly caution?: readonly Prose[];
+  /** What could damage parts or equipment; not about injury. Printed before the act. */
+  readonly notice?: readonly Prose[];
+  /** A figure that shows it. */
+  readonly figure?: readonly Ref[];
   /** What to do when it is not as it should be. */
   readonly ifNot?: {
     readonly node: Node;
@@ -1120,30 +1144,6 @@ export interface CalculateInstruction {
     /** A remark for the writer and the reviewer; it is not printed as an instruction. */
     readonly note?: Prose;
   };
-  /** Tools it is done with. */
-  readonly with?: readonly ({
-    readonly node: Node;
-    /** The tool. */
-    readonly tool?: Ref;
-    /** How many of it. */
-    readonly count?: Count;
-  })[];
-  /** Consumables it is done with. */
-  readonly using?: readonly Ref[];
-  /** Own wording, printed instead of the written sentence. */
-  readonly say?: Prose;
-  /** What could kill or seriously injure if it is not avoided. Printed before the act. */
-  readonly warning?: readonly Prose[];
-  /** What could injure slightly or moderately if it is not avoided. Printed before the act. */
-  readonly caution?: readonly Prose[];
-  /** What could damage parts or equipment; not about injury. Printed before the act. */
-  readonly notice?: readonly Prose[];
-  /** A figure that shows it. */
-  readonly figure?: readonly Ref[];
-  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
-  readonly when?: Condition;
-  /** Does not hold on the builds and outcomes that meet this condition. */
-  readonly unless?: Condition;
   /** A remark for the writer and the reviewer; it is not printed as an instruction. */
   readonly note?: Prose;
 }
@@ -1155,6 +1155,10 @@ export interface ChooseInstruction {
   readonly verbKey: ScalarNode;
   /** The part that comes in sizes. */
   readonly choose?: Ref;
+  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
+  readonly when?: Condition;
+  /** Does not hold on the builds and outcomes that meet this condition. */
+  readonly unless?: Condition;
   /** Reading and signed quantities that give the size. */
   readonly size?: readonly SignedTerm[];
   /** Tools it is done with. */
@@ -1177,10 +1181,6 @@ export interface ChooseInstruction {
   readonly notice?: readonly Prose[];
   /** A figure that shows it. */
   readonly figure?: readonly Ref[];
-  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
-  readonly when?: Condition;
-  /** Does not hold on the builds and outcomes that meet this condition. */
-  readonly unless?: Condition;
   /** A remark for the writer and the reviewer; it is not printed as an instruction. */
   readonly note?: Prose;
 }
@@ -1192,10 +1192,14 @@ export interface MarkInstruction {
   readonly verbKey: ScalarNode;
   /** Parts to mark. */
   readonly mark?: readonly Ref[];
-  /** How the mark is made; cleaning takes off paint. */
-  readonly by?: Choice<'scribe' | 'punch' | 'paint' | 'etch'>;
   /** Parts that the mark runs across to. */
   readonly across?: readonly Ref[];
+  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
+  readonly when?: Condition;
+  /** Does not hold on the builds and outcomes that meet this condition. */
+  readonly unless?: Condition;
+  /** How the mark is made; cleaning takes off paint. */
+  readonly by?: Choice<'scribe' | 'punch' | 'paint' | 'etch'>;
   /** Tools it is done with. */
   readonly with?: readonly ({
     readonly node: Node;
@@ -1216,10 +1220,6 @@ export interface MarkInstruction {
   readonly notice?: readonly Prose[];
   /** A figure that shows it. */
   readonly figure?: readonly Ref[];
-  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
-  readonly when?: Condition;
-  /** Does not hold on the builds and outcomes that meet this condition. */
-  readonly unless?: Condition;
   /** A remark for the writer and the reviewer; it is not printed as an instruction. */
   readonly note?: Prose;
 }
@@ -1233,6 +1233,10 @@ export interface AlignInstruction {
   readonly align?: readonly Ref[];
   /** Parts to align it to. */
   readonly to?: readonly Ref[];
+  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
+  readonly when?: Condition;
+  /** Does not hold on the builds and outcomes that meet this condition. */
+  readonly unless?: Condition;
   /** Tools it is done with. */
   readonly with?: readonly ({
     readonly node: Node;
@@ -1253,10 +1257,6 @@ export interface AlignInstruction {
   readonly notice?: readonly Prose[];
   /** A figure that shows it. */
   readonly figure?: readonly Ref[];
-  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
-  readonly when?: Condition;
-  /** Does not hold on the builds and outcomes that meet this condition. */
-  readonly unless?: Condition;
   /** A remark for the writer and the reviewer; it is not printed as an instruction. */
   readonly note?: Prose;
 }
@@ -1268,10 +1268,14 @@ export interface PressInstruction {
   readonly verbKey: ScalarNode;
   /** Parts to press. */
   readonly press?: readonly Ref[];
-  /** Force not to be exceeded. */
-  readonly force?: QuantityValue;
   /** How far. */
   readonly to?: Prose;
+  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
+  readonly when?: Condition;
+  /** Does not hold on the builds and outcomes that meet this condition. */
+  readonly unless?: Condition;
+  /** Force not to be exceeded. */
+  readonly force?: QuantityValue;
   /** The part it is pressed into or onto, where there are several. */
   readonly place?: Ref;
   /** How it faces. */
@@ -1298,10 +1302,6 @@ export interface PressInstruction {
   readonly notice?: readonly Prose[];
   /** A figure that shows it. */
   readonly figure?: readonly Ref[];
-  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
-  readonly when?: Condition;
-  /** Does not hold on the builds and outcomes that meet this condition. */
-  readonly unless?: Condition;
   /** A remark for the writer and the reviewer; it is not printed as an instruction. */
   readonly note?: Prose;
 }
@@ -1313,6 +1313,10 @@ export interface HeatInstruction {
   readonly verbKey: ScalarNode;
   /** Parts to heat. */
   readonly heat?: readonly Ref[];
+  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
+  readonly when?: Condition;
+  /** Does not hold on the builds and outcomes that meet this condition. */
+  readonly unless?: Condition;
   /** Temperature to reach. */
   readonly until?: QuantityValue;
   /** Tools it is done with. */
@@ -1335,10 +1339,6 @@ export interface HeatInstruction {
   readonly notice?: readonly Prose[];
   /** A figure that shows it. */
   readonly figure?: readonly Ref[];
-  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
-  readonly when?: Condition;
-  /** Does not hold on the builds and outcomes that meet this condition. */
-  readonly unless?: Condition;
   /** A remark for the writer and the reviewer; it is not printed as an instruction. */
   readonly note?: Prose;
 }
@@ -1350,6 +1350,10 @@ export interface CoolInstruction {
   readonly verbKey: ScalarNode;
   /** Parts to cool. */
   readonly cool?: readonly Ref[];
+  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
+  readonly when?: Condition;
+  /** Does not hold on the builds and outcomes that meet this condition. */
+  readonly unless?: Condition;
   /** Temperature to reach. */
   readonly until?: QuantityValue;
   /** Tools it is done with. */
@@ -1372,10 +1376,6 @@ export interface CoolInstruction {
   readonly notice?: readonly Prose[];
   /** A figure that shows it. */
   readonly figure?: readonly Ref[];
-  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
-  readonly when?: Condition;
-  /** Does not hold on the builds and outcomes that meet this condition. */
-  readonly unless?: Condition;
   /** A remark for the writer and the reviewer; it is not printed as an instruction. */
   readonly note?: Prose;
 }
@@ -1387,10 +1387,34 @@ export interface BalanceInstruction {
   readonly verbKey: ScalarNode;
   /** The group. */
   readonly balance?: Ref;
+  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
+  readonly when?: Condition;
+  /** Does not hold on the builds and outcomes that meet this condition. */
+  readonly unless?: Condition;
   /** Balance grade, where it is not the family's. */
   readonly grade?: Text;
+  /** Tools it is done with. */
+  readonly with?: readonly ({
+    readonly node: Node;
+    /** The tool. */
+    readonly tool?: Ref;
+    /** How many of it. */
+    readonly count?: Count;
+  })[];
+  /** Consumables it is done with. */
+  readonly using?: readonly Ref[];
   /** What is acceptable; `record-only` where the value is only written down. */
   readonly accept?: ByBuild<QuantityValue>;
+  /** Own wording, printed instead of the written sentence. */
+  readonly say?: Prose;
+  /** What could kill or seriously injure if it is not avoided. Printed before the act. */
+  readonly warning?: readonly Prose[];
+  /** What could injure slightly or moderately if it is not avoided. Printed before the act. */
+  readonly caution?: readonly Prose[];
+  /** What could damage parts or equipment; not about injury. Printed before the act. */
+  readonly notice?: readonly Prose[];
+  /** A figure that shows it. */
+  readonly figure?: readonly Ref[];
   /** What to do when it is not as it should be. */
   readonly ifNot?: {
     readonly node: Node;
@@ -1411,30 +1435,6 @@ export interface BalanceInstruction {
     /** A remark for the writer and the reviewer; it is not printed as an instruction. */
     readonly note?: Prose;
   };
-  /** Tools it is done with. */
-  readonly with?: readonly ({
-    readonly node: Node;
-    /** The tool. */
-    readonly tool?: Ref;
-    /** How many of it. */
-    readonly count?: Count;
-  })[];
-  /** Consumables it is done with. */
-  readonly using?: readonly Ref[];
-  /** Own wording, printed instead of the written sentence. */
-  readonly say?: Prose;
-  /** What could kill or seriously injure if it is not avoided. Printed before the act. */
-  readonly warning?: readonly Prose[];
-  /** What could injure slightly or moderately if it is not avoided. Printed before the act. */
-  readonly caution?: readonly Prose[];
-  /** What could damage parts or equipment; not about injury. Printed before the act. */
-  readonly notice?: readonly Prose[];
-  /** A figure that shows it. */
-  readonly figure?: readonly Ref[];
-  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
-  readonly when?: Condition;
-  /** Does not hold on the builds and outcomes that meet this condition. */
-  readonly unless?: Condition;
   /** A remark for the writer and the reviewer; it is not printed as an instruction. */
   readonly note?: Prose;
 }
@@ -1446,12 +1446,36 @@ export interface AdjustInstruction {
   readonly verbKey: ScalarNode;
   /** Parts to adjust. */
   readonly adjust?: readonly Ref[];
+  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
+  readonly when?: Condition;
+  /** Does not hold on the builds and outcomes that meet this condition. */
+  readonly unless?: Condition;
   /** What must be reached. */
   readonly until?: Prose;
-  /** What is acceptable; `record-only` where the value is only written down. */
-  readonly accept?: ByBuild<QuantityValue>;
   /** How far it is turned back then. */
   readonly backOff?: Text;
+  /** Tools it is done with. */
+  readonly with?: readonly ({
+    readonly node: Node;
+    /** The tool. */
+    readonly tool?: Ref;
+    /** How many of it. */
+    readonly count?: Count;
+  })[];
+  /** Consumables it is done with. */
+  readonly using?: readonly Ref[];
+  /** What is acceptable; `record-only` where the value is only written down. */
+  readonly accept?: ByBuild<QuantityValue>;
+  /** Own wording, printed instead of the written sentence. */
+  readonly say?: Prose;
+  /** What could kill or seriously injure if it is not avoided. Printed before the act. */
+  readonly warning?: readonly Prose[];
+  /** What could injure slightly or moderately if it is not avoided. Printed before the act. */
+  readonly caution?: readonly Prose[];
+  /** What could damage parts or equipment; not about injury. Printed before the act. */
+  readonly notice?: readonly Prose[];
+  /** A figure that shows it. */
+  readonly figure?: readonly Ref[];
   /** What to do when it is not as it should be. */
   readonly ifNot?: {
     readonly node: Node;
@@ -1472,30 +1496,6 @@ export interface AdjustInstruction {
     /** A remark for the writer and the reviewer; it is not printed as an instruction. */
     readonly note?: Prose;
   };
-  /** Tools it is done with. */
-  readonly with?: readonly ({
-    readonly node: Node;
-    /** The tool. */
-    readonly tool?: Ref;
-    /** How many of it. */
-    readonly count?: Count;
-  })[];
-  /** Consumables it is done with. */
-  readonly using?: readonly Ref[];
-  /** Own wording, printed instead of the written sentence. */
-  readonly say?: Prose;
-  /** What could kill or seriously injure if it is not avoided. Printed before the act. */
-  readonly warning?: readonly Prose[];
-  /** What could injure slightly or moderately if it is not avoided. Printed before the act. */
-  readonly caution?: readonly Prose[];
-  /** What could damage parts or equipment; not about injury. Printed before the act. */
-  readonly notice?: readonly Prose[];
-  /** A figure that shows it. */
-  readonly figure?: readonly Ref[];
-  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
-  readonly when?: Condition;
-  /** Does not hold on the builds and outcomes that meet this condition. */
-  readonly unless?: Condition;
   /** A remark for the writer and the reviewer; it is not printed as an instruction. */
   readonly note?: Prose;
 }
@@ -1507,8 +1507,32 @@ export interface CheckInstruction {
   readonly verbKey: ScalarNode;
   /** A check of the family by id, or what must be found true. */
   readonly check?: RefOrProse;
+  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
+  readonly when?: Condition;
+  /** Does not hold on the builds and outcomes that meet this condition. */
+  readonly unless?: Condition;
+  /** Tools it is done with. */
+  readonly with?: readonly ({
+    readonly node: Node;
+    /** The tool. */
+    readonly tool?: Ref;
+    /** How many of it. */
+    readonly count?: Count;
+  })[];
+  /** Consumables it is done with. */
+  readonly using?: readonly Ref[];
   /** What is acceptable; `record-only` where the value is only written down. */
   readonly accept?: ByBuild<QuantityValue>;
+  /** Own wording, printed instead of the written sentence. */
+  readonly say?: Prose;
+  /** What could kill or seriously injure if it is not avoided. Printed before the act. */
+  readonly warning?: readonly Prose[];
+  /** What could injure slightly or moderately if it is not avoided. Printed before the act. */
+  readonly caution?: readonly Prose[];
+  /** What could damage parts or equipment; not about injury. Printed before the act. */
+  readonly notice?: readonly Prose[];
+  /** A figure that shows it. */
+  readonly figure?: readonly Ref[];
   /** What to do when it is not as it should be. */
   readonly ifNot?: {
     readonly node: Node;
@@ -1529,30 +1553,6 @@ export interface CheckInstruction {
     /** A remark for the writer and the reviewer; it is not printed as an instruction. */
     readonly note?: Prose;
   };
-  /** Tools it is done with. */
-  readonly with?: readonly ({
-    readonly node: Node;
-    /** The tool. */
-    readonly tool?: Ref;
-    /** How many of it. */
-    readonly count?: Count;
-  })[];
-  /** Consumables it is done with. */
-  readonly using?: readonly Ref[];
-  /** Own wording, printed instead of the written sentence. */
-  readonly say?: Prose;
-  /** What could kill or seriously injure if it is not avoided. Printed before the act. */
-  readonly warning?: readonly Prose[];
-  /** What could injure slightly or moderately if it is not avoided. Printed before the act. */
-  readonly caution?: readonly Prose[];
-  /** What could damage parts or equipment; not about injury. Printed before the act. */
-  readonly notice?: readonly Prose[];
-  /** A figure that shows it. */
-  readonly figure?: readonly Ref[];
-  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
-  readonly when?: Condition;
-  /** Does not hold on the builds and outcomes that meet this condition. */
-  readonly unless?: Condition;
   /** A remark for the writer and the reviewer; it is not printed as an instruction. */
   readonly note?: Prose;
 }
@@ -1564,6 +1564,10 @@ export interface WaitInstruction {
   readonly verbKey: ScalarNode;
   /** How long, or `cure`. */
   readonly wait?: QuantityValue;
+  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
+  readonly when?: Condition;
+  /** Does not hold on the builds and outcomes that meet this condition. */
+  readonly unless?: Condition;
   /** The consumable that cures meanwhile. */
   readonly of?: readonly Ref[];
   /** Tools it is done with. */
@@ -1586,10 +1590,6 @@ export interface WaitInstruction {
   readonly notice?: readonly Prose[];
   /** A figure that shows it. */
   readonly figure?: readonly Ref[];
-  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
-  readonly when?: Condition;
-  /** Does not hold on the builds and outcomes that meet this condition. */
-  readonly unless?: Condition;
   /** A remark for the writer and the reviewer; it is not printed as an instruction. */
   readonly note?: Prose;
 }
@@ -1603,6 +1603,10 @@ export interface SendInstruction {
   readonly send?: readonly Ref[];
   /** Where to, and what for. */
   readonly to?: Prose;
+  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
+  readonly when?: Condition;
+  /** Does not hold on the builds and outcomes that meet this condition. */
+  readonly unless?: Condition;
   /** The certificate that must come back. */
   readonly certificate?: Prose;
   /** Tools it is done with. */
@@ -1625,10 +1629,6 @@ export interface SendInstruction {
   readonly notice?: readonly Prose[];
   /** A figure that shows it. */
   readonly figure?: readonly Ref[];
-  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
-  readonly when?: Condition;
-  /** Does not hold on the builds and outcomes that meet this condition. */
-  readonly unless?: Condition;
   /** A remark for the writer and the reviewer; it is not printed as an instruction. */
   readonly note?: Prose;
 }
@@ -1640,6 +1640,10 @@ export interface ReceiveInstruction {
   readonly verbKey: ScalarNode;
   /** Parts taken in. */
   readonly receive?: readonly Ref[];
+  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
+  readonly when?: Condition;
+  /** Does not hold on the builds and outcomes that meet this condition. */
+  readonly unless?: Condition;
   /** The certificate that comes with it. */
   readonly certificate?: Prose;
   /** Tools it is done with. */
@@ -1662,10 +1666,6 @@ export interface ReceiveInstruction {
   readonly notice?: readonly Prose[];
   /** A figure that shows it. */
   readonly figure?: readonly Ref[];
-  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
-  readonly when?: Condition;
-  /** Does not hold on the builds and outcomes that meet this condition. */
-  readonly unless?: Condition;
   /** A remark for the writer and the reviewer; it is not printed as an instruction. */
   readonly note?: Prose;
 }
@@ -1679,6 +1679,10 @@ export interface ReturnInstruction {
   readonly return?: readonly Ref[];
   /** To whom. */
   readonly to?: Prose;
+  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
+  readonly when?: Condition;
+  /** Does not hold on the builds and outcomes that meet this condition. */
+  readonly unless?: Condition;
   /** Tools it is done with. */
   readonly with?: readonly ({
     readonly node: Node;
@@ -1699,10 +1703,6 @@ export interface ReturnInstruction {
   readonly notice?: readonly Prose[];
   /** A figure that shows it. */
   readonly figure?: readonly Ref[];
-  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
-  readonly when?: Condition;
-  /** Does not hold on the builds and outcomes that meet this condition. */
-  readonly unless?: Condition;
   /** A remark for the writer and the reviewer; it is not printed as an instruction. */
   readonly note?: Prose;
 }
@@ -1716,6 +1716,10 @@ export interface DiscardInstruction {
   readonly discard?: readonly Ref[];
   /** Where to. */
   readonly to?: Prose;
+  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
+  readonly when?: Condition;
+  /** Does not hold on the builds and outcomes that meet this condition. */
+  readonly unless?: Condition;
   /** Tools it is done with. */
   readonly with?: readonly ({
     readonly node: Node;
@@ -1736,10 +1740,6 @@ export interface DiscardInstruction {
   readonly notice?: readonly Prose[];
   /** A figure that shows it. */
   readonly figure?: readonly Ref[];
-  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
-  readonly when?: Condition;
-  /** Does not hold on the builds and outcomes that meet this condition. */
-  readonly unless?: Condition;
   /** A remark for the writer and the reviewer; it is not printed as an instruction. */
   readonly note?: Prose;
 }
@@ -1751,6 +1751,10 @@ export interface RecordInstruction {
   readonly verbKey: ScalarNode;
   /** What is written down. */
   readonly record?: Prose;
+  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
+  readonly when?: Condition;
+  /** Does not hold on the builds and outcomes that meet this condition. */
+  readonly unless?: Condition;
   /** Parts whose serial number is written down. */
   readonly serial?: readonly Ref[];
   /** Tools it is done with. */
@@ -1773,10 +1777,6 @@ export interface RecordInstruction {
   readonly notice?: readonly Prose[];
   /** A figure that shows it. */
   readonly figure?: readonly Ref[];
-  /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
-  readonly when?: Condition;
-  /** Does not hold on the builds and outcomes that meet this condition. */
-  readonly unless?: Condition;
   /** A remark for the writer and the reviewer; it is not printed as an instruction. */
   readonly note?: Prose;
 }

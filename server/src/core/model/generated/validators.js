@@ -1,7 +1,7 @@
 // Generated from schemas/ by npm run generate; do not edit.
 "use strict";
 export const family = validate52;
-const schema19 = {"$schema":"https://json-schema.org/draft/2020-12/schema","title":"Witnessmark family","description":"A family of turbochargers: variants, options, parts and how they hold each other, threads, dimensions, limits and checks.","type":"object","additionalProperties":false,"required":["witnessmark","family","name","variants","parts"],"properties":{"witnessmark":{"description":"Version of the document format. Always 1.","type":"string","pattern":"^1$"},"family":{"description":"Id of the family.","type":"string","x-declares":"family"},"name":{"description":"Name of the family.","$ref":"common.schema.json#/$defs/prose"},"max-speed":{"description":"Highest speed of the rotor in service.","type":"string","x-quantity":"rotational-speed"},"variants":{"description":"The variants by id.","type":"object","x-id":"variant","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"options":{"description":"What a unit may have beyond its variant.","type":"object","x-id":"option","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"identify":{"description":"What only the bench can tell.","type":"object","x-id":"outcome","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"base":{"description":"The part on which everything else sits, straight or through other parts.","type":"string","x-ref":"part"},"parts":{"description":"The parts by id.","type":"object","x-id":"part","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"assemblies":{"description":"Sub-assemblies at which a procedure may start or end.","type":"object","x-id":"assembly","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"balance-groups":{"description":"Parts that are balanced together.","type":"object","x-id":"balance-group","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"checks":{"description":"Checks that a procedure calls by id.","type":"object","x-id":"check","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"dimensions":{"description":"Dimensions with their tolerances.","type":"object","x-id":"dimension","propertyNames":{"x-pattern":"id"},"additionalProperties":{"description":"A dimension, one for all or by build.","type":["string","object"],"x-quantity":"length","x-by-build":true,"additionalProperties":{"type":"string"}}},"limits":{"description":"What is measured against what.","type":"object","x-id":"limit","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"readings":{"description":"Values that are read and used later.","type":"object","x-id":"reading","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"figures":{"description":"Figures by id.","type":"object","x-id":"figure","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"$defs":{"variant":{"description":"A variant of the family.","type":"object","properties":{"name":{"description":"Name of the variant as on its plate.","$ref":"common.schema.json#/$defs/prose"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true},"option":{"description":"An option: what a unit may have beyond its variant.","type":"object","properties":{"name":{"description":"Name of the option.","$ref":"common.schema.json#/$defs/prose"},"variants":{"description":"Variants that can have it; all where none is named.","type":["string","array"],"x-ref":"variant","items":{"type":"string"},"minItems":1},"needs":{"description":"Options it cannot be without.","type":["string","array"],"x-ref":"option","items":{"type":"string"},"minItems":1},"excludes":{"description":"Options it cannot be together with.","type":["string","array"],"x-ref":"option","items":{"type":"string"},"minItems":1},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true},"identify":{"description":"What only the bench can tell.","type":"object","properties":{"name":{"description":"What is found out, as the sheet prints it.","$ref":"common.schema.json#/$defs/prose"},"values":{"description":"What it can turn out to be.","type":"array","items":{"type":"string"},"minItems":2},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"figure":{"description":"A figure that shows how to tell.","type":"string","x-ref":"figure"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name","values"],"additionalProperties":false,"x-own":true},"part":{"description":"A part of the unit.","type":"object","properties":{"name":{"description":"What the sheet calls the part, in lower case, without an article.","$ref":"common.schema.json#/$defs/prose"},"also":{"description":"Other names the trade uses for it.","type":["string","array"],"items":{"type":"string"}},"kind":{"description":"What sort of part it is.","type":"string","enum":["nut","bolt","screw","stud","washer","clamp","retaining-ring","seal-ring","o-ring","gasket","bearing","thrust-bearing","collar","spacer","wheel","shaft","housing","plate","shield","pin","plug","fitting","pipe","spring","actuator","lever","rod","vane","sensor","plate-label"]},"number":{"description":"The maker's part number, exactly as printed.","type":["string","object"],"x-by-build":true,"additionalProperties":{"type":"string"}},"quantity":{"description":"How many pieces of it the unit has.","type":["string","object"],"x-by-build":true,"x-count":true,"additionalProperties":{"type":"string","pattern":"^\\d+$"},"pattern":"^[1-9]\\d*$"},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"instead-of":{"description":"Parts whose place it takes on the builds that have it.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"sits-on":{"description":"The part it is carried by: one, a list, or a map from part to the number of pieces there.","type":["string","array","object"],"x-ref":"part","x-counted":true,"items":{"type":"string"},"additionalProperties":{"type":"string","pattern":"^[1-9]\\d*$"}},"fastened-by":{"description":"Fasteners that hold it.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"frees-when":{"description":"Whether its fasteners must come off or only be loose before it can be removed; on a fastener: what it needs for the parts it holds.","type":"string","enum":["off","loose"]},"behind":{"description":"Parts that must be off before it can be reached.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"seals":{"description":"Parts whose joint it seals; opening that joint spends it.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"mates-with":{"description":"The part whose thread it is screwed to.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"thread":{"description":"Thread designation as ISO 965-1 or ASME B1.1 writes it, for example M5×0.8 or 1/4-28 UNF-2A.","type":["string","object"],"x-by-build":true,"additionalProperties":{"type":"string"}},"hand":{"description":"Which way the thread runs. Left: turn counter-clockwise to tighten.","type":["string","object"],"pattern":"^(left|right)$","x-choices":["left","right"],"x-by-build":true,"additionalProperties":{"type":"string","enum":["left","right"]}},"property-class":{"description":"Property class or grade as marked on the fastener, for example 8.8, 10, A2-70.","type":["string","object"],"x-by-build":true,"additionalProperties":{"type":"string"}},"across-flats":{"description":"Width across flats of its hexagon or of its socket drive.","type":["string","object"],"x-quantity":"length","x-by-build":true,"additionalProperties":{"type":"string"}},"drive":{"description":"How a tool takes hold of it.","type":"string","enum":["hexagon","socket-hexagon","hexalobular","bi-hexagon","square","slot","cross","pin-holes","knurl"]},"drive-size":{"description":"Size of a drive that has no width across flats, for example T30.","type":"string"},"bearing-diameter":{"description":"Outside diameter of the face under its head.","type":["string","object"],"x-quantity":"length","x-by-build":true,"additionalProperties":{"type":"string"}},"friction":{"description":"Friction coefficient of thread and face where the maker states one, in per cent.","type":"string","x-quantity":"ratio"},"torque":{"description":"Tightening torque, with unit and tolerance, as the maker states it.","type":["string","object"],"x-quantity":"torque","x-by-build":true,"additionalProperties":{"type":"string"}},"angle":{"description":"Angle turned after the torque, as the maker states it.","type":["string","object"],"x-quantity":"angle","x-by-build":true,"additionalProperties":{"type":"string"}},"prevailing-torque":{"description":"Torque needed to turn a locking fastener before it seats.","type":["string","object"],"x-quantity":"torque","x-by-build":true,"additionalProperties":{"type":"string"}},"in-order":{"description":"Order in which the pieces are tightened.","type":["string","array"],"items":{"type":"string"}},"hold":{"description":"Where it must be counter-held while it is turned.","$ref":"common.schema.json#/$defs/prose"},"locked-by":{"description":"What locks its adjustment.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"comes-with":{"description":"Parts that are renewed or refitted only together with it, as a set.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"orient":{"description":"How it faces when it is fitted.","$ref":"common.schema.json#/$defs/prose"},"locate":{"description":"What it locates on: pin, notch, groove.","$ref":"common.schema.json#/$defs/prose"},"before-fitting":{"description":"What must be done to it, since it came off or out of its bag, before it is fitted.","type":["string","array"],"pattern":"^(clean|inspect|lubricate|threadlock|heat|cool|mark|measure)$","items":{"type":"string","enum":["clean","inspect","lubricate","threadlock","heat","cool","mark","measure"]},"x-choices":["clean","inspect","lubricate","threadlock","heat","cool","mark","measure"]},"renew":{"description":"Whether it is always renewed, renewed on condition, or never (the default).","type":"string","enum":["always","on-condition","never"]},"never-clean-with":{"description":"Ways of cleaning that would spoil it.","type":["string","array"],"pattern":"^(wash|ultrasonic|brush|wire-brush|wipe|blast|caustic|solvent|steam|compressed-air)$","items":{"type":"string","enum":["wash","ultrasonic","brush","wire-brush","wipe","blast","caustic","solvent","steam","compressed-air"]},"x-choices":["wash","ultrasonic","brush","wire-brush","wipe","blast","caustic","solvent","steam","compressed-air"]},"temporary":{"description":"A blank, plug or pin that must not stay in the finished unit.","type":"string","pattern":"^(true|false)$"},"maker-mark":{"description":"It carries a mark of its maker to be aligned by.","type":"string","pattern":"^(true|false)$"},"serial":{"description":"Its serial number is recorded.","type":"string","pattern":"^(true|false)$"},"sizes":{"description":"Range of the sizes it comes in.","type":"string","x-quantity":"length"},"size-step":{"description":"Step between its sizes.","type":"string","x-quantity":"length"},"fit":{"description":"The fit on the part it sits on.","type":"object","properties":{"with":{"description":"The other part.","type":"string","x-ref":"part"},"bore":{"description":"The bore's dimension.","type":"string","x-ref":"dimension"},"shaft":{"description":"The shaft's dimension.","type":"string","x-ref":"dimension"},"class":{"description":"The fit as ISO 286-1 writes it, with the nominal size, for example 25 H7/p6.","type":"string"},"interference":{"description":"Interference on the diameter, as the drawing states it: how much larger the shaft is than the bore.","type":"string","x-quantity":"length"},"clearance":{"description":"Clearance wanted while it is slid on hot.","type":"string","x-quantity":"length"}},"required":[],"additionalProperties":false},"material":{"description":"Material, as its drawing states it.","type":"string"},"expansion":{"description":"Coefficient of linear expansion, in 10⁻⁶ per kelvin.","type":"string"},"max-temperature":{"description":"Highest temperature it stands while it is fitted.","type":["string","object"],"x-quantity":"temperature","x-by-build":true,"additionalProperties":{"type":"string"}},"mass":{"description":"Its mass.","type":["string","object"],"x-quantity":"mass","x-by-build":true,"additionalProperties":{"type":"string"}},"section":{"description":"Cross-section of an O-ring.","type":"string","x-quantity":"length"},"inside-diameter":{"description":"Inside diameter of an O-ring.","type":"string","x-quantity":"length"},"groove":{"description":"The groove of an O-ring.","type":"object","properties":{"depth":{"description":"Depth from the groove's floor to the mating face.","type":"string","x-quantity":"length"},"width":{"description":"Width of the groove.","type":"string","x-quantity":"length"},"diameter":{"description":"Diameter of the groove's floor.","type":"string","x-quantity":"length"},"motion":{"description":"Whether the joint moves.","type":"string","enum":["static","dynamic"]}},"required":[],"additionalProperties":false},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true},"assembly":{"description":"A sub-assembly.","type":"object","properties":{"name":{"description":"Name of the sub-assembly.","$ref":"common.schema.json#/$defs/prose"},"parts":{"description":"The parts it holds.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name","parts"],"additionalProperties":false,"x-own":true},"balance-group":{"description":"Parts that are balanced together.","type":"object","properties":{"name":{"description":"Name of the group.","$ref":"common.schema.json#/$defs/prose"},"members":{"description":"Its parts.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"keep-position":{"description":"Re-used members go back in the position to each other that they were balanced in.","type":"string","pattern":"^(true|false)$"},"grade":{"description":"Balance grade as ISO 21940-11 writes it, for example G 6.3.","type":"string"},"mass":{"description":"Mass of the group.","type":"string","x-quantity":"mass"},"planes":{"description":"Number of correction planes.","type":"string","pattern":"^[1-9]\\d*$"},"permissible":{"description":"Permissible residual unbalance, as the maker states it.","type":"string","x-quantity":"unbalance"},"permissible-for":{"description":"Whether the permissible unbalance, and what a procedure accepts, is meant for the whole rotor (the default) or for each correction plane.","type":"string","enum":["rotor","plane"]},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["members"],"additionalProperties":false,"x-own":true},"check":{"description":"A check by id.","type":"object","properties":{"say":{"description":"What must be found true.","$ref":"common.schema.json#/$defs/prose"},"after":{"description":"Parts whose last touch the check must come after.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"accept":{"description":"What is acceptable where a value is read.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"figure":{"description":"A figure that shows it.","type":"string","x-ref":"figure"},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["say"],"additionalProperties":false,"x-own":true},"limit":{"description":"What is measured against what.","type":"object","properties":{"name":{"description":"What is measured, as the sheet prints it.","$ref":"common.schema.json#/$defs/prose"},"accept":{"description":"What is acceptable.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"from":{"description":"Signed dimensions that it results from, for example [+bearing-bore, -shaft-journal].","type":["string","array"],"x-ref":"dimension","x-signed":true,"items":{"type":"string"}},"void-by":{"description":"Parts that make a result worthless once they are touched again.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"places":{"description":"Where it is measured: a number of places or their names.","type":["string","array"],"items":{"type":"string"},"pattern":"^[1-9]\\d*$"},"figure":{"description":"A figure that shows how to measure it.","type":"string","x-ref":"figure"},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name","accept"],"additionalProperties":false,"x-own":true},"reading":{"description":"A value that is read on the bench and used later.","type":"object","properties":{"name":{"description":"What is read, as the sheet prints it.","$ref":"common.schema.json#/$defs/prose"},"quantity":{"description":"The dimension of the value.","type":"string","enum":["torque","force","length","angle","temperature","pressure","mass","unbalance","time","rotational-speed","voltage","current","resistance","flow","ratio"]},"accept":{"description":"What is acceptable.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true},"figure":{"description":"A figure.","type":"object","properties":{"file":{"description":"Path of the SVG file, relative to this document.","type":"string","x-path":"figure"},"alt":{"description":"What the figure shows, in words, for whoever cannot see it.","$ref":"common.schema.json#/$defs/prose"},"caption":{"description":"The line printed below the figure.","$ref":"common.schema.json#/$defs/prose"}},"required":["file"],"additionalProperties":false,"x-own":true}}};
+const schema19 = {"$schema":"https://json-schema.org/draft/2020-12/schema","title":"Witnessmark family","description":"A family of turbochargers: variants, options, parts and how they hold each other, threads, dimensions, limits and checks.","type":"object","additionalProperties":false,"required":["witnessmark","family","name","variants","parts"],"properties":{"witnessmark":{"description":"Version of the document format. Always 1.","type":"string","pattern":"^1$"},"family":{"description":"Id of the family.","type":"string","x-declares":"family"},"name":{"description":"Name of the family.","$ref":"common.schema.json#/$defs/prose"},"max-speed":{"description":"Highest speed of the rotor in service.","type":"string","x-quantity":"rotational-speed"},"variants":{"description":"The variants by id.","type":"object","x-id":"variant","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"options":{"description":"What a unit may have beyond its variant.","type":"object","x-id":"option","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"identify":{"description":"What only the bench can tell.","type":"object","x-id":"outcome","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"base":{"description":"The part on which everything else sits, straight or through other parts.","type":"string","x-ref":"part"},"parts":{"description":"The parts by id.","type":"object","x-id":"part","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"assemblies":{"description":"Sub-assemblies at which a procedure may start or end.","type":"object","x-id":"assembly","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"balance-groups":{"description":"Parts that are balanced together.","type":"object","x-id":"balance-group","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"checks":{"description":"Checks that a procedure calls by id.","type":"object","x-id":"check","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"dimensions":{"description":"Dimensions with their tolerances.","type":"object","x-id":"dimension","propertyNames":{"x-pattern":"id"},"additionalProperties":{"description":"A dimension, one for all or by build.","type":["string","object"],"x-quantity":"length","x-by-build":true,"additionalProperties":{"type":"string"}}},"limits":{"description":"What is measured against what.","type":"object","x-id":"limit","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"readings":{"description":"Values that are read and used later.","type":"object","x-id":"reading","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"figures":{"description":"Figures by id.","type":"object","x-id":"figure","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"$defs":{"variant":{"description":"A variant of the family.","type":"object","properties":{"name":{"description":"Name of the variant as on its plate.","$ref":"common.schema.json#/$defs/prose"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true},"option":{"description":"An option: what a unit may have beyond its variant.","type":"object","properties":{"name":{"description":"Name of the option.","$ref":"common.schema.json#/$defs/prose"},"variants":{"description":"Variants that can have it; all where none is named.","type":["string","array"],"x-ref":"variant","items":{"type":"string"},"minItems":1},"needs":{"description":"Options it cannot be without.","type":["string","array"],"x-ref":"option","items":{"type":"string"},"minItems":1},"excludes":{"description":"Options it cannot be together with.","type":["string","array"],"x-ref":"option","items":{"type":"string"},"minItems":1},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true},"identify":{"description":"What only the bench can tell.","type":"object","properties":{"name":{"description":"What is found out, as the sheet prints it.","$ref":"common.schema.json#/$defs/prose"},"values":{"description":"What it can turn out to be.","type":"array","items":{"type":"string"},"minItems":2},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"figure":{"description":"A figure that shows how to tell.","type":"string","x-ref":"figure"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name","values"],"additionalProperties":false,"x-own":true},"part":{"description":"A part of the unit.","type":"object","properties":{"name":{"description":"What the sheet calls the part, in lower case, without an article.","$ref":"common.schema.json#/$defs/prose"},"also":{"description":"Other names the trade uses for it.","type":["string","array"],"items":{"type":"string"}},"kind":{"description":"What sort of part it is.","type":"string","enum":["nut","bolt","screw","stud","washer","clamp","retaining-ring","seal-ring","o-ring","gasket","bearing","thrust-bearing","collar","spacer","wheel","shaft","housing","plate","shield","pin","plug","fitting","pipe","spring","actuator","lever","rod","vane","sensor","plate-label"]},"number":{"description":"The maker's part number, exactly as printed.","type":["string","object"],"x-by-build":true,"additionalProperties":{"type":"string"}},"quantity":{"description":"How many pieces of it the unit has.","type":["string","object"],"x-by-build":true,"x-count":true,"additionalProperties":{"type":"string","pattern":"^\\d+$"},"pattern":"^[1-9]\\d*$"},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"instead-of":{"description":"Parts whose place it takes on the builds that have it.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"sits-on":{"description":"The part it is carried by: one, a list, or a map from part to the number of pieces there.","type":["string","array","object"],"x-ref":"part","x-counted":true,"items":{"type":"string"},"additionalProperties":{"type":"string","pattern":"^[1-9]\\d*$"}},"fastened-by":{"description":"Fasteners that hold it.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"frees-when":{"description":"Whether its fasteners must come off or only be loose before it can be removed; on a fastener: what it needs for the parts it holds.","type":"string","enum":["off","loose"]},"seals":{"description":"Parts whose joint it seals; opening that joint spends it.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"mates-with":{"description":"The part whose thread it is screwed to.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"thread":{"description":"Thread designation as ISO 965-1 or ASME B1.1 writes it, for example M5×0.8 or 1/4-28 UNF-2A.","type":["string","object"],"x-by-build":true,"additionalProperties":{"type":"string"}},"hand":{"description":"Which way the thread runs. Left: turn counter-clockwise to tighten.","type":["string","object"],"pattern":"^(left|right)$","x-choices":["left","right"],"x-by-build":true,"additionalProperties":{"type":"string","enum":["left","right"]}},"property-class":{"description":"Property class or grade as marked on the fastener, for example 8.8, 10, A2-70.","type":["string","object"],"x-by-build":true,"additionalProperties":{"type":"string"}},"across-flats":{"description":"Width across flats of its hexagon or of its socket drive.","type":["string","object"],"x-quantity":"length","x-by-build":true,"additionalProperties":{"type":"string"}},"drive":{"description":"How a tool takes hold of it.","type":"string","enum":["hexagon","socket-hexagon","hexalobular","bi-hexagon","square","slot","cross","pin-holes","knurl"]},"drive-size":{"description":"Size of a drive that has no width across flats, for example T30.","type":"string"},"bearing-diameter":{"description":"Outside diameter of the face under its head.","type":["string","object"],"x-quantity":"length","x-by-build":true,"additionalProperties":{"type":"string"}},"friction":{"description":"Friction coefficient of thread and face where the maker states one, in per cent.","type":"string","x-quantity":"ratio"},"torque":{"description":"Tightening torque, with unit and tolerance, as the maker states it.","type":["string","object"],"x-quantity":"torque","x-by-build":true,"additionalProperties":{"type":"string"}},"angle":{"description":"Angle turned after the torque, as the maker states it.","type":["string","object"],"x-quantity":"angle","x-by-build":true,"additionalProperties":{"type":"string"}},"prevailing-torque":{"description":"Torque needed to turn a locking fastener before it seats.","type":["string","object"],"x-quantity":"torque","x-by-build":true,"additionalProperties":{"type":"string"}},"in-order":{"description":"Order in which the pieces are tightened.","type":["string","array"],"items":{"type":"string"}},"hold":{"description":"Where it must be counter-held while it is turned.","$ref":"common.schema.json#/$defs/prose"},"locked-by":{"description":"What locks its adjustment.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"behind":{"description":"Parts that must be off before it can be reached.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"before-fitting":{"description":"What must be done to it, since it came off or out of its bag, before it is fitted.","type":["string","array"],"pattern":"^(clean|inspect|lubricate|threadlock|heat|cool|mark|measure)$","items":{"type":"string","enum":["clean","inspect","lubricate","threadlock","heat","cool","mark","measure"]},"x-choices":["clean","inspect","lubricate","threadlock","heat","cool","mark","measure"]},"locate":{"description":"What it locates on: pin, notch, groove.","$ref":"common.schema.json#/$defs/prose"},"orient":{"description":"How it faces when it is fitted.","$ref":"common.schema.json#/$defs/prose"},"sizes":{"description":"Range of the sizes it comes in.","type":"string","x-quantity":"length"},"size-step":{"description":"Step between its sizes.","type":"string","x-quantity":"length"},"renew":{"description":"Whether it is always renewed, renewed on condition, or never (the default).","type":"string","enum":["always","on-condition","never"]},"comes-with":{"description":"Parts that are renewed or refitted only together with it, as a set.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"serial":{"description":"Its serial number is recorded.","type":"string","pattern":"^(true|false)$"},"never-clean-with":{"description":"Ways of cleaning that would spoil it.","type":["string","array"],"pattern":"^(wash|ultrasonic|brush|wire-brush|wipe|blast|caustic|solvent|steam|compressed-air)$","items":{"type":"string","enum":["wash","ultrasonic","brush","wire-brush","wipe","blast","caustic","solvent","steam","compressed-air"]},"x-choices":["wash","ultrasonic","brush","wire-brush","wipe","blast","caustic","solvent","steam","compressed-air"]},"temporary":{"description":"A blank, plug or pin that must not stay in the finished unit.","type":"string","pattern":"^(true|false)$"},"maker-mark":{"description":"It carries a mark of its maker to be aligned by.","type":"string","pattern":"^(true|false)$"},"fit":{"description":"The fit on the part it sits on.","type":"object","properties":{"with":{"description":"The other part.","type":"string","x-ref":"part"},"bore":{"description":"The bore's dimension.","type":"string","x-ref":"dimension"},"shaft":{"description":"The shaft's dimension.","type":"string","x-ref":"dimension"},"class":{"description":"The fit as ISO 286-1 writes it, with the nominal size, for example 25 H7/p6.","type":"string"},"interference":{"description":"Interference on the diameter, as the drawing states it: how much larger the shaft is than the bore.","type":"string","x-quantity":"length"},"clearance":{"description":"Clearance wanted while it is slid on hot.","type":"string","x-quantity":"length"}},"required":[],"additionalProperties":false},"material":{"description":"Material, as its drawing states it.","type":"string"},"expansion":{"description":"Coefficient of linear expansion, in 10⁻⁶ per kelvin.","type":"string"},"max-temperature":{"description":"Highest temperature it stands while it is fitted.","type":["string","object"],"x-quantity":"temperature","x-by-build":true,"additionalProperties":{"type":"string"}},"mass":{"description":"Its mass.","type":["string","object"],"x-quantity":"mass","x-by-build":true,"additionalProperties":{"type":"string"}},"section":{"description":"Cross-section of an O-ring.","type":"string","x-quantity":"length"},"inside-diameter":{"description":"Inside diameter of an O-ring.","type":"string","x-quantity":"length"},"groove":{"description":"The groove of an O-ring.","type":"object","properties":{"depth":{"description":"Depth from the groove's floor to the mating face.","type":"string","x-quantity":"length"},"width":{"description":"Width of the groove.","type":"string","x-quantity":"length"},"diameter":{"description":"Diameter of the groove's floor.","type":"string","x-quantity":"length"},"motion":{"description":"Whether the joint moves.","type":"string","enum":["static","dynamic"]}},"required":[],"additionalProperties":false},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true},"assembly":{"description":"A sub-assembly.","type":"object","properties":{"name":{"description":"Name of the sub-assembly.","$ref":"common.schema.json#/$defs/prose"},"parts":{"description":"The parts it holds.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name","parts"],"additionalProperties":false,"x-own":true},"balance-group":{"description":"Parts that are balanced together.","type":"object","properties":{"name":{"description":"Name of the group.","$ref":"common.schema.json#/$defs/prose"},"members":{"description":"Its parts.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"keep-position":{"description":"Re-used members go back in the position to each other that they were balanced in.","type":"string","pattern":"^(true|false)$"},"grade":{"description":"Balance grade as ISO 21940-11 writes it, for example G 6.3.","type":"string"},"mass":{"description":"Mass of the group.","type":"string","x-quantity":"mass"},"planes":{"description":"Number of correction planes.","type":"string","pattern":"^[1-9]\\d*$"},"permissible":{"description":"Permissible residual unbalance, as the maker states it.","type":"string","x-quantity":"unbalance"},"permissible-for":{"description":"Whether the permissible unbalance, and what a procedure accepts, is meant for the whole rotor (the default) or for each correction plane.","type":"string","enum":["rotor","plane"]},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["members"],"additionalProperties":false,"x-own":true},"check":{"description":"A check by id.","type":"object","properties":{"say":{"description":"What must be found true.","$ref":"common.schema.json#/$defs/prose"},"after":{"description":"Parts whose last touch the check must come after.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"accept":{"description":"What is acceptable where a value is read.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"figure":{"description":"A figure that shows it.","type":"string","x-ref":"figure"},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["say"],"additionalProperties":false,"x-own":true},"limit":{"description":"What is measured against what.","type":"object","properties":{"name":{"description":"What is measured, as the sheet prints it.","$ref":"common.schema.json#/$defs/prose"},"accept":{"description":"What is acceptable.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"from":{"description":"Signed dimensions that it results from, for example [+bearing-bore, -shaft-journal].","type":["string","array"],"x-ref":"dimension","x-signed":true,"items":{"type":"string"}},"void-by":{"description":"Parts that make a result worthless once they are touched again.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"places":{"description":"Where it is measured: a number of places or their names.","type":["string","array"],"items":{"type":"string"},"pattern":"^[1-9]\\d*$"},"figure":{"description":"A figure that shows how to measure it.","type":"string","x-ref":"figure"},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name","accept"],"additionalProperties":false,"x-own":true},"reading":{"description":"A value that is read on the bench and used later.","type":"object","properties":{"name":{"description":"What is read, as the sheet prints it.","$ref":"common.schema.json#/$defs/prose"},"quantity":{"description":"The dimension of the value.","type":"string","enum":["torque","force","length","angle","temperature","pressure","mass","unbalance","time","rotational-speed","voltage","current","resistance","flow","ratio"]},"accept":{"description":"What is acceptable.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true},"figure":{"description":"A figure.","type":"object","properties":{"file":{"description":"Path of the SVG file, relative to this document.","type":"string","x-path":"figure"},"alt":{"description":"What the figure shows, in words, for whoever cannot see it.","$ref":"common.schema.json#/$defs/prose"},"caption":{"description":"The line printed below the figure.","$ref":"common.schema.json#/$defs/prose"}},"required":["file"],"additionalProperties":false,"x-own":true}}};
 const func1 = Object.prototype.hasOwnProperty;
 const pattern3 = new RegExp("^1$", "u");
 const schema21 = {"description":"Text for people. `<id>` names a part, tool, consumable, limit, check, step or figure. A map gives the text with its translations.","type":["string","object"],"x-prose":true,"properties":{"text":{"description":"The text in the language of the document.","type":"string"},"en":{"description":"The text in English.","type":"string"},"de":{"description":"The text in German.","type":"string"},"es":{"description":"The text in Spanish.","type":"string"}},"required":["text"],"additionalProperties":false};
@@ -926,13 +926,13 @@ return errors === 0;
 validate63.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
 export const family_part = validate69;
-const schema26 = {"description":"A part of the unit.","type":"object","properties":{"name":{"description":"What the sheet calls the part, in lower case, without an article.","$ref":"common.schema.json#/$defs/prose"},"also":{"description":"Other names the trade uses for it.","type":["string","array"],"items":{"type":"string"}},"kind":{"description":"What sort of part it is.","type":"string","enum":["nut","bolt","screw","stud","washer","clamp","retaining-ring","seal-ring","o-ring","gasket","bearing","thrust-bearing","collar","spacer","wheel","shaft","housing","plate","shield","pin","plug","fitting","pipe","spring","actuator","lever","rod","vane","sensor","plate-label"]},"number":{"description":"The maker's part number, exactly as printed.","type":["string","object"],"x-by-build":true,"additionalProperties":{"type":"string"}},"quantity":{"description":"How many pieces of it the unit has.","type":["string","object"],"x-by-build":true,"x-count":true,"additionalProperties":{"type":"string","pattern":"^\\d+$"},"pattern":"^[1-9]\\d*$"},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"instead-of":{"description":"Parts whose place it takes on the builds that have it.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"sits-on":{"description":"The part it is carried by: one, a list, or a map from part to the number of pieces there.","type":["string","array","object"],"x-ref":"part","x-counted":true,"items":{"type":"string"},"additionalProperties":{"type":"string","pattern":"^[1-9]\\d*$"}},"fastened-by":{"description":"Fasteners that hold it.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"frees-when":{"description":"Whether its fasteners must come off or only be loose before it can be removed; on a fastener: what it needs for the parts it holds.","type":"string","enum":["off","loose"]},"behind":{"description":"Parts that must be off before it can be reached.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"seals":{"description":"Parts whose joint it seals; opening that joint spends it.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"mates-with":{"description":"The part whose thread it is screwed to.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"thread":{"description":"Thread designation as ISO 965-1 or ASME B1.1 writes it, for example M5×0.8 or 1/4-28 UNF-2A.","type":["string","object"],"x-by-build":true,"additionalProperties":{"type":"string"}},"hand":{"description":"Which way the thread runs. Left: turn counter-clockwise to tighten.","type":["string","object"],"pattern":"^(left|right)$","x-choices":["left","right"],"x-by-build":true,"additionalProperties":{"type":"string","enum":["left","right"]}},"property-class":{"description":"Property class or grade as marked on the fastener, for example 8.8, 10, A2-70.","type":["string","object"],"x-by-build":true,"additionalProperties":{"type":"string"}},"across-flats":{"description":"Width across flats of its hexagon or of its socket drive.","type":["string","object"],"x-quantity":"length","x-by-build":true,"additionalProperties":{"type":"string"}},"drive":{"description":"How a tool takes hold of it.","type":"string","enum":["hexagon","socket-hexagon","hexalobular","bi-hexagon","square","slot","cross","pin-holes","knurl"]},"drive-size":{"description":"Size of a drive that has no width across flats, for example T30.","type":"string"},"bearing-diameter":{"description":"Outside diameter of the face under its head.","type":["string","object"],"x-quantity":"length","x-by-build":true,"additionalProperties":{"type":"string"}},"friction":{"description":"Friction coefficient of thread and face where the maker states one, in per cent.","type":"string","x-quantity":"ratio"},"torque":{"description":"Tightening torque, with unit and tolerance, as the maker states it.","type":["string","object"],"x-quantity":"torque","x-by-build":true,"additionalProperties":{"type":"string"}},"angle":{"description":"Angle turned after the torque, as the maker states it.","type":["string","object"],"x-quantity":"angle","x-by-build":true,"additionalProperties":{"type":"string"}},"prevailing-torque":{"description":"Torque needed to turn a locking fastener before it seats.","type":["string","object"],"x-quantity":"torque","x-by-build":true,"additionalProperties":{"type":"string"}},"in-order":{"description":"Order in which the pieces are tightened.","type":["string","array"],"items":{"type":"string"}},"hold":{"description":"Where it must be counter-held while it is turned.","$ref":"common.schema.json#/$defs/prose"},"locked-by":{"description":"What locks its adjustment.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"comes-with":{"description":"Parts that are renewed or refitted only together with it, as a set.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"orient":{"description":"How it faces when it is fitted.","$ref":"common.schema.json#/$defs/prose"},"locate":{"description":"What it locates on: pin, notch, groove.","$ref":"common.schema.json#/$defs/prose"},"before-fitting":{"description":"What must be done to it, since it came off or out of its bag, before it is fitted.","type":["string","array"],"pattern":"^(clean|inspect|lubricate|threadlock|heat|cool|mark|measure)$","items":{"type":"string","enum":["clean","inspect","lubricate","threadlock","heat","cool","mark","measure"]},"x-choices":["clean","inspect","lubricate","threadlock","heat","cool","mark","measure"]},"renew":{"description":"Whether it is always renewed, renewed on condition, or never (the default).","type":"string","enum":["always","on-condition","never"]},"never-clean-with":{"description":"Ways of cleaning that would spoil it.","type":["string","array"],"pattern":"^(wash|ultrasonic|brush|wire-brush|wipe|blast|caustic|solvent|steam|compressed-air)$","items":{"type":"string","enum":["wash","ultrasonic","brush","wire-brush","wipe","blast","caustic","solvent","steam","compressed-air"]},"x-choices":["wash","ultrasonic","brush","wire-brush","wipe","blast","caustic","solvent","steam","compressed-air"]},"temporary":{"description":"A blank, plug or pin that must not stay in the finished unit.","type":"string","pattern":"^(true|false)$"},"maker-mark":{"description":"It carries a mark of its maker to be aligned by.","type":"string","pattern":"^(true|false)$"},"serial":{"description":"Its serial number is recorded.","type":"string","pattern":"^(true|false)$"},"sizes":{"description":"Range of the sizes it comes in.","type":"string","x-quantity":"length"},"size-step":{"description":"Step between its sizes.","type":"string","x-quantity":"length"},"fit":{"description":"The fit on the part it sits on.","type":"object","properties":{"with":{"description":"The other part.","type":"string","x-ref":"part"},"bore":{"description":"The bore's dimension.","type":"string","x-ref":"dimension"},"shaft":{"description":"The shaft's dimension.","type":"string","x-ref":"dimension"},"class":{"description":"The fit as ISO 286-1 writes it, with the nominal size, for example 25 H7/p6.","type":"string"},"interference":{"description":"Interference on the diameter, as the drawing states it: how much larger the shaft is than the bore.","type":"string","x-quantity":"length"},"clearance":{"description":"Clearance wanted while it is slid on hot.","type":"string","x-quantity":"length"}},"required":[],"additionalProperties":false},"material":{"description":"Material, as its drawing states it.","type":"string"},"expansion":{"description":"Coefficient of linear expansion, in 10⁻⁶ per kelvin.","type":"string"},"max-temperature":{"description":"Highest temperature it stands while it is fitted.","type":["string","object"],"x-quantity":"temperature","x-by-build":true,"additionalProperties":{"type":"string"}},"mass":{"description":"Its mass.","type":["string","object"],"x-quantity":"mass","x-by-build":true,"additionalProperties":{"type":"string"}},"section":{"description":"Cross-section of an O-ring.","type":"string","x-quantity":"length"},"inside-diameter":{"description":"Inside diameter of an O-ring.","type":"string","x-quantity":"length"},"groove":{"description":"The groove of an O-ring.","type":"object","properties":{"depth":{"description":"Depth from the groove's floor to the mating face.","type":"string","x-quantity":"length"},"width":{"description":"Width of the groove.","type":"string","x-quantity":"length"},"diameter":{"description":"Diameter of the groove's floor.","type":"string","x-quantity":"length"},"motion":{"description":"Whether the joint moves.","type":"string","enum":["static","dynamic"]}},"required":[],"additionalProperties":false},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true};
+const schema26 = {"description":"A part of the unit.","type":"object","properties":{"name":{"description":"What the sheet calls the part, in lower case, without an article.","$ref":"common.schema.json#/$defs/prose"},"also":{"description":"Other names the trade uses for it.","type":["string","array"],"items":{"type":"string"}},"kind":{"description":"What sort of part it is.","type":"string","enum":["nut","bolt","screw","stud","washer","clamp","retaining-ring","seal-ring","o-ring","gasket","bearing","thrust-bearing","collar","spacer","wheel","shaft","housing","plate","shield","pin","plug","fitting","pipe","spring","actuator","lever","rod","vane","sensor","plate-label"]},"number":{"description":"The maker's part number, exactly as printed.","type":["string","object"],"x-by-build":true,"additionalProperties":{"type":"string"}},"quantity":{"description":"How many pieces of it the unit has.","type":["string","object"],"x-by-build":true,"x-count":true,"additionalProperties":{"type":"string","pattern":"^\\d+$"},"pattern":"^[1-9]\\d*$"},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"instead-of":{"description":"Parts whose place it takes on the builds that have it.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"sits-on":{"description":"The part it is carried by: one, a list, or a map from part to the number of pieces there.","type":["string","array","object"],"x-ref":"part","x-counted":true,"items":{"type":"string"},"additionalProperties":{"type":"string","pattern":"^[1-9]\\d*$"}},"fastened-by":{"description":"Fasteners that hold it.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"frees-when":{"description":"Whether its fasteners must come off or only be loose before it can be removed; on a fastener: what it needs for the parts it holds.","type":"string","enum":["off","loose"]},"seals":{"description":"Parts whose joint it seals; opening that joint spends it.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"mates-with":{"description":"The part whose thread it is screwed to.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"thread":{"description":"Thread designation as ISO 965-1 or ASME B1.1 writes it, for example M5×0.8 or 1/4-28 UNF-2A.","type":["string","object"],"x-by-build":true,"additionalProperties":{"type":"string"}},"hand":{"description":"Which way the thread runs. Left: turn counter-clockwise to tighten.","type":["string","object"],"pattern":"^(left|right)$","x-choices":["left","right"],"x-by-build":true,"additionalProperties":{"type":"string","enum":["left","right"]}},"property-class":{"description":"Property class or grade as marked on the fastener, for example 8.8, 10, A2-70.","type":["string","object"],"x-by-build":true,"additionalProperties":{"type":"string"}},"across-flats":{"description":"Width across flats of its hexagon or of its socket drive.","type":["string","object"],"x-quantity":"length","x-by-build":true,"additionalProperties":{"type":"string"}},"drive":{"description":"How a tool takes hold of it.","type":"string","enum":["hexagon","socket-hexagon","hexalobular","bi-hexagon","square","slot","cross","pin-holes","knurl"]},"drive-size":{"description":"Size of a drive that has no width across flats, for example T30.","type":"string"},"bearing-diameter":{"description":"Outside diameter of the face under its head.","type":["string","object"],"x-quantity":"length","x-by-build":true,"additionalProperties":{"type":"string"}},"friction":{"description":"Friction coefficient of thread and face where the maker states one, in per cent.","type":"string","x-quantity":"ratio"},"torque":{"description":"Tightening torque, with unit and tolerance, as the maker states it.","type":["string","object"],"x-quantity":"torque","x-by-build":true,"additionalProperties":{"type":"string"}},"angle":{"description":"Angle turned after the torque, as the maker states it.","type":["string","object"],"x-quantity":"angle","x-by-build":true,"additionalProperties":{"type":"string"}},"prevailing-torque":{"description":"Torque needed to turn a locking fastener before it seats.","type":["string","object"],"x-quantity":"torque","x-by-build":true,"additionalProperties":{"type":"string"}},"in-order":{"description":"Order in which the pieces are tightened.","type":["string","array"],"items":{"type":"string"}},"hold":{"description":"Where it must be counter-held while it is turned.","$ref":"common.schema.json#/$defs/prose"},"locked-by":{"description":"What locks its adjustment.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"behind":{"description":"Parts that must be off before it can be reached.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"before-fitting":{"description":"What must be done to it, since it came off or out of its bag, before it is fitted.","type":["string","array"],"pattern":"^(clean|inspect|lubricate|threadlock|heat|cool|mark|measure)$","items":{"type":"string","enum":["clean","inspect","lubricate","threadlock","heat","cool","mark","measure"]},"x-choices":["clean","inspect","lubricate","threadlock","heat","cool","mark","measure"]},"locate":{"description":"What it locates on: pin, notch, groove.","$ref":"common.schema.json#/$defs/prose"},"orient":{"description":"How it faces when it is fitted.","$ref":"common.schema.json#/$defs/prose"},"sizes":{"description":"Range of the sizes it comes in.","type":"string","x-quantity":"length"},"size-step":{"description":"Step between its sizes.","type":"string","x-quantity":"length"},"renew":{"description":"Whether it is always renewed, renewed on condition, or never (the default).","type":"string","enum":["always","on-condition","never"]},"comes-with":{"description":"Parts that are renewed or refitted only together with it, as a set.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"serial":{"description":"Its serial number is recorded.","type":"string","pattern":"^(true|false)$"},"never-clean-with":{"description":"Ways of cleaning that would spoil it.","type":["string","array"],"pattern":"^(wash|ultrasonic|brush|wire-brush|wipe|blast|caustic|solvent|steam|compressed-air)$","items":{"type":"string","enum":["wash","ultrasonic","brush","wire-brush","wipe","blast","caustic","solvent","steam","compressed-air"]},"x-choices":["wash","ultrasonic","brush","wire-brush","wipe","blast","caustic","solvent","steam","compressed-air"]},"temporary":{"description":"A blank, plug or pin that must not stay in the finished unit.","type":"string","pattern":"^(true|false)$"},"maker-mark":{"description":"It carries a mark of its maker to be aligned by.","type":"string","pattern":"^(true|false)$"},"fit":{"description":"The fit on the part it sits on.","type":"object","properties":{"with":{"description":"The other part.","type":"string","x-ref":"part"},"bore":{"description":"The bore's dimension.","type":"string","x-ref":"dimension"},"shaft":{"description":"The shaft's dimension.","type":"string","x-ref":"dimension"},"class":{"description":"The fit as ISO 286-1 writes it, with the nominal size, for example 25 H7/p6.","type":"string"},"interference":{"description":"Interference on the diameter, as the drawing states it: how much larger the shaft is than the bore.","type":"string","x-quantity":"length"},"clearance":{"description":"Clearance wanted while it is slid on hot.","type":"string","x-quantity":"length"}},"required":[],"additionalProperties":false},"material":{"description":"Material, as its drawing states it.","type":"string"},"expansion":{"description":"Coefficient of linear expansion, in 10⁻⁶ per kelvin.","type":"string"},"max-temperature":{"description":"Highest temperature it stands while it is fitted.","type":["string","object"],"x-quantity":"temperature","x-by-build":true,"additionalProperties":{"type":"string"}},"mass":{"description":"Its mass.","type":["string","object"],"x-quantity":"mass","x-by-build":true,"additionalProperties":{"type":"string"}},"section":{"description":"Cross-section of an O-ring.","type":"string","x-quantity":"length"},"inside-diameter":{"description":"Inside diameter of an O-ring.","type":"string","x-quantity":"length"},"groove":{"description":"The groove of an O-ring.","type":"object","properties":{"depth":{"description":"Depth from the groove's floor to the mating face.","type":"string","x-quantity":"length"},"width":{"description":"Width of the groove.","type":"string","x-quantity":"length"},"diameter":{"description":"Diameter of the groove's floor.","type":"string","x-quantity":"length"},"motion":{"description":"Whether the joint moves.","type":"string","enum":["static","dynamic"]}},"required":[],"additionalProperties":false},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true};
 const pattern4 = new RegExp("^[1-9]\\d*$", "u");
 const pattern5 = new RegExp("^\\d+$", "u");
 const pattern7 = new RegExp("^(left|right)$", "u");
 const pattern8 = new RegExp("^(clean|inspect|lubricate|threadlock|heat|cool|mark|measure)$", "u");
-const pattern9 = new RegExp("^(wash|ultrasonic|brush|wire-brush|wipe|blast|caustic|solvent|steam|compressed-air)$", "u");
-const pattern10 = new RegExp("^(true|false)$", "u");
+const pattern9 = new RegExp("^(true|false)$", "u");
+const pattern10 = new RegExp("^(wash|ultrasonic|brush|wire-brush|wipe|blast|caustic|solvent|steam|compressed-air)$", "u");
 
 function validate69(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
@@ -1269,10 +1269,10 @@ vErrors.push(err23);
 errors++;
 }
 }
-if(data.behind !== undefined){
-let data18 = data.behind;
+if(data.seals !== undefined){
+let data18 = data.seals;
 if((typeof data18 !== "string") && (!(Array.isArray(data18)))){
-const err24 = {instancePath:instancePath+"/behind",schemaPath:"#/properties/behind/type",keyword:"type",params:{type: schema26.properties.behind.type},message:"must be string,array"};
+const err24 = {instancePath:instancePath+"/seals",schemaPath:"#/properties/seals/type",keyword:"type",params:{type: schema26.properties.seals.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err24];
 }
@@ -1283,7 +1283,7 @@ errors++;
 }
 if(Array.isArray(data18)){
 if(data18.length < 1){
-const err25 = {instancePath:instancePath+"/behind",schemaPath:"#/properties/behind/minItems",keyword:"minItems",params:{limit: 1},message:"must NOT have fewer than 1 items"};
+const err25 = {instancePath:instancePath+"/seals",schemaPath:"#/properties/seals/minItems",keyword:"minItems",params:{limit: 1},message:"must NOT have fewer than 1 items"};
 if(vErrors === null){
 vErrors = [err25];
 }
@@ -1295,7 +1295,7 @@ errors++;
 const len4 = data18.length;
 for(let i4=0; i4<len4; i4++){
 if(typeof data18[i4] !== "string"){
-const err26 = {instancePath:instancePath+"/behind/" + i4,schemaPath:"#/properties/behind/items/type",keyword:"type",params:{type: "string"},message:"must be string"};
+const err26 = {instancePath:instancePath+"/seals/" + i4,schemaPath:"#/properties/seals/items/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err26];
 }
@@ -1307,10 +1307,10 @@ errors++;
 }
 }
 }
-if(data.seals !== undefined){
-let data20 = data.seals;
+if(data["mates-with"] !== undefined){
+let data20 = data["mates-with"];
 if((typeof data20 !== "string") && (!(Array.isArray(data20)))){
-const err27 = {instancePath:instancePath+"/seals",schemaPath:"#/properties/seals/type",keyword:"type",params:{type: schema26.properties.seals.type},message:"must be string,array"};
+const err27 = {instancePath:instancePath+"/mates-with",schemaPath:"#/properties/mates-with/type",keyword:"type",params:{type: schema26.properties["mates-with"].type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err27];
 }
@@ -1321,7 +1321,7 @@ errors++;
 }
 if(Array.isArray(data20)){
 if(data20.length < 1){
-const err28 = {instancePath:instancePath+"/seals",schemaPath:"#/properties/seals/minItems",keyword:"minItems",params:{limit: 1},message:"must NOT have fewer than 1 items"};
+const err28 = {instancePath:instancePath+"/mates-with",schemaPath:"#/properties/mates-with/minItems",keyword:"minItems",params:{limit: 1},message:"must NOT have fewer than 1 items"};
 if(vErrors === null){
 vErrors = [err28];
 }
@@ -1333,7 +1333,7 @@ errors++;
 const len5 = data20.length;
 for(let i5=0; i5<len5; i5++){
 if(typeof data20[i5] !== "string"){
-const err29 = {instancePath:instancePath+"/seals/" + i5,schemaPath:"#/properties/seals/items/type",keyword:"type",params:{type: "string"},message:"must be string"};
+const err29 = {instancePath:instancePath+"/mates-with/" + i5,schemaPath:"#/properties/mates-with/items/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err29];
 }
@@ -1345,10 +1345,10 @@ errors++;
 }
 }
 }
-if(data["mates-with"] !== undefined){
-let data22 = data["mates-with"];
-if((typeof data22 !== "string") && (!(Array.isArray(data22)))){
-const err30 = {instancePath:instancePath+"/mates-with",schemaPath:"#/properties/mates-with/type",keyword:"type",params:{type: schema26.properties["mates-with"].type},message:"must be string,array"};
+if(data.thread !== undefined){
+let data22 = data.thread;
+if((typeof data22 !== "string") && (!(data22 && typeof data22 == "object" && !Array.isArray(data22)))){
+const err30 = {instancePath:instancePath+"/thread",schemaPath:"#/properties/thread/type",keyword:"type",params:{type: schema26.properties.thread.type},message:"must be string,object"};
 if(vErrors === null){
 vErrors = [err30];
 }
@@ -1357,9 +1357,10 @@ vErrors.push(err30);
 }
 errors++;
 }
-if(Array.isArray(data22)){
-if(data22.length < 1){
-const err31 = {instancePath:instancePath+"/mates-with",schemaPath:"#/properties/mates-with/minItems",keyword:"minItems",params:{limit: 1},message:"must NOT have fewer than 1 items"};
+if(data22 && typeof data22 == "object" && !Array.isArray(data22)){
+for(const key4 in data22){
+if(typeof data22[key4] !== "string"){
+const err31 = {instancePath:instancePath+"/thread/" + key4.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/thread/additionalProperties/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err31];
 }
@@ -1368,10 +1369,13 @@ vErrors.push(err31);
 }
 errors++;
 }
-const len6 = data22.length;
-for(let i6=0; i6<len6; i6++){
-if(typeof data22[i6] !== "string"){
-const err32 = {instancePath:instancePath+"/mates-with/" + i6,schemaPath:"#/properties/mates-with/items/type",keyword:"type",params:{type: "string"},message:"must be string"};
+}
+}
+}
+if(data.hand !== undefined){
+let data24 = data.hand;
+if((typeof data24 !== "string") && (!(data24 && typeof data24 == "object" && !Array.isArray(data24)))){
+const err32 = {instancePath:instancePath+"/hand",schemaPath:"#/properties/hand/type",keyword:"type",params:{type: schema26.properties.hand.type},message:"must be string,object"};
 if(vErrors === null){
 vErrors = [err32];
 }
@@ -1380,13 +1384,9 @@ vErrors.push(err32);
 }
 errors++;
 }
-}
-}
-}
-if(data.thread !== undefined){
-let data24 = data.thread;
-if((typeof data24 !== "string") && (!(data24 && typeof data24 == "object" && !Array.isArray(data24)))){
-const err33 = {instancePath:instancePath+"/thread",schemaPath:"#/properties/thread/type",keyword:"type",params:{type: schema26.properties.thread.type},message:"must be string,object"};
+if(typeof data24 === "string"){
+if(!pattern7.test(data24)){
+const err33 = {instancePath:instancePath+"/hand",schemaPath:"#/properties/hand/pattern",keyword:"pattern",params:{pattern: "^(left|right)$"},message:"must match pattern \""+"^(left|right)$"+"\""};
 if(vErrors === null){
 vErrors = [err33];
 }
@@ -1395,10 +1395,12 @@ vErrors.push(err33);
 }
 errors++;
 }
+}
 if(data24 && typeof data24 == "object" && !Array.isArray(data24)){
-for(const key4 in data24){
-if(typeof data24[key4] !== "string"){
-const err34 = {instancePath:instancePath+"/thread/" + key4.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/thread/additionalProperties/type",keyword:"type",params:{type: "string"},message:"must be string"};
+for(const key5 in data24){
+let data25 = data24[key5];
+if(typeof data25 !== "string"){
+const err34 = {instancePath:instancePath+"/hand/" + key5.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/hand/additionalProperties/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err34];
 }
@@ -1407,13 +1409,8 @@ vErrors.push(err34);
 }
 errors++;
 }
-}
-}
-}
-if(data.hand !== undefined){
-let data26 = data.hand;
-if((typeof data26 !== "string") && (!(data26 && typeof data26 == "object" && !Array.isArray(data26)))){
-const err35 = {instancePath:instancePath+"/hand",schemaPath:"#/properties/hand/type",keyword:"type",params:{type: schema26.properties.hand.type},message:"must be string,object"};
+if(!((data25 === "left") || (data25 === "right"))){
+const err35 = {instancePath:instancePath+"/hand/" + key5.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/hand/additionalProperties/enum",keyword:"enum",params:{allowedValues: schema26.properties.hand.additionalProperties.enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err35];
 }
@@ -1422,9 +1419,13 @@ vErrors.push(err35);
 }
 errors++;
 }
-if(typeof data26 === "string"){
-if(!pattern7.test(data26)){
-const err36 = {instancePath:instancePath+"/hand",schemaPath:"#/properties/hand/pattern",keyword:"pattern",params:{pattern: "^(left|right)$"},message:"must match pattern \""+"^(left|right)$"+"\""};
+}
+}
+}
+if(data["property-class"] !== undefined){
+let data26 = data["property-class"];
+if((typeof data26 !== "string") && (!(data26 && typeof data26 == "object" && !Array.isArray(data26)))){
+const err36 = {instancePath:instancePath+"/property-class",schemaPath:"#/properties/property-class/type",keyword:"type",params:{type: schema26.properties["property-class"].type},message:"must be string,object"};
 if(vErrors === null){
 vErrors = [err36];
 }
@@ -1433,12 +1434,10 @@ vErrors.push(err36);
 }
 errors++;
 }
-}
 if(data26 && typeof data26 == "object" && !Array.isArray(data26)){
-for(const key5 in data26){
-let data27 = data26[key5];
-if(typeof data27 !== "string"){
-const err37 = {instancePath:instancePath+"/hand/" + key5.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/hand/additionalProperties/type",keyword:"type",params:{type: "string"},message:"must be string"};
+for(const key6 in data26){
+if(typeof data26[key6] !== "string"){
+const err37 = {instancePath:instancePath+"/property-class/" + key6.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/property-class/additionalProperties/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err37];
 }
@@ -1447,8 +1446,13 @@ vErrors.push(err37);
 }
 errors++;
 }
-if(!((data27 === "left") || (data27 === "right"))){
-const err38 = {instancePath:instancePath+"/hand/" + key5.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/hand/additionalProperties/enum",keyword:"enum",params:{allowedValues: schema26.properties.hand.additionalProperties.enum},message:"must be equal to one of the allowed values"};
+}
+}
+}
+if(data["across-flats"] !== undefined){
+let data28 = data["across-flats"];
+if((typeof data28 !== "string") && (!(data28 && typeof data28 == "object" && !Array.isArray(data28)))){
+const err38 = {instancePath:instancePath+"/across-flats",schemaPath:"#/properties/across-flats/type",keyword:"type",params:{type: schema26.properties["across-flats"].type},message:"must be string,object"};
 if(vErrors === null){
 vErrors = [err38];
 }
@@ -1457,13 +1461,10 @@ vErrors.push(err38);
 }
 errors++;
 }
-}
-}
-}
-if(data["property-class"] !== undefined){
-let data28 = data["property-class"];
-if((typeof data28 !== "string") && (!(data28 && typeof data28 == "object" && !Array.isArray(data28)))){
-const err39 = {instancePath:instancePath+"/property-class",schemaPath:"#/properties/property-class/type",keyword:"type",params:{type: schema26.properties["property-class"].type},message:"must be string,object"};
+if(data28 && typeof data28 == "object" && !Array.isArray(data28)){
+for(const key7 in data28){
+if(typeof data28[key7] !== "string"){
+const err39 = {instancePath:instancePath+"/across-flats/" + key7.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/across-flats/additionalProperties/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err39];
 }
@@ -1472,10 +1473,13 @@ vErrors.push(err39);
 }
 errors++;
 }
-if(data28 && typeof data28 == "object" && !Array.isArray(data28)){
-for(const key6 in data28){
-if(typeof data28[key6] !== "string"){
-const err40 = {instancePath:instancePath+"/property-class/" + key6.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/property-class/additionalProperties/type",keyword:"type",params:{type: "string"},message:"must be string"};
+}
+}
+}
+if(data.drive !== undefined){
+let data30 = data.drive;
+if(typeof data30 !== "string"){
+const err40 = {instancePath:instancePath+"/drive",schemaPath:"#/properties/drive/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err40];
 }
@@ -1484,13 +1488,8 @@ vErrors.push(err40);
 }
 errors++;
 }
-}
-}
-}
-if(data["across-flats"] !== undefined){
-let data30 = data["across-flats"];
-if((typeof data30 !== "string") && (!(data30 && typeof data30 == "object" && !Array.isArray(data30)))){
-const err41 = {instancePath:instancePath+"/across-flats",schemaPath:"#/properties/across-flats/type",keyword:"type",params:{type: schema26.properties["across-flats"].type},message:"must be string,object"};
+if(!(((((((((data30 === "hexagon") || (data30 === "socket-hexagon")) || (data30 === "hexalobular")) || (data30 === "bi-hexagon")) || (data30 === "square")) || (data30 === "slot")) || (data30 === "cross")) || (data30 === "pin-holes")) || (data30 === "knurl"))){
+const err41 = {instancePath:instancePath+"/drive",schemaPath:"#/properties/drive/enum",keyword:"enum",params:{allowedValues: schema26.properties.drive.enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err41];
 }
@@ -1499,10 +1498,10 @@ vErrors.push(err41);
 }
 errors++;
 }
-if(data30 && typeof data30 == "object" && !Array.isArray(data30)){
-for(const key7 in data30){
-if(typeof data30[key7] !== "string"){
-const err42 = {instancePath:instancePath+"/across-flats/" + key7.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/across-flats/additionalProperties/type",keyword:"type",params:{type: "string"},message:"must be string"};
+}
+if(data["drive-size"] !== undefined){
+if(typeof data["drive-size"] !== "string"){
+const err42 = {instancePath:instancePath+"/drive-size",schemaPath:"#/properties/drive-size/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err42];
 }
@@ -1512,12 +1511,10 @@ vErrors.push(err42);
 errors++;
 }
 }
-}
-}
-if(data.drive !== undefined){
-let data32 = data.drive;
-if(typeof data32 !== "string"){
-const err43 = {instancePath:instancePath+"/drive",schemaPath:"#/properties/drive/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(data["bearing-diameter"] !== undefined){
+let data32 = data["bearing-diameter"];
+if((typeof data32 !== "string") && (!(data32 && typeof data32 == "object" && !Array.isArray(data32)))){
+const err43 = {instancePath:instancePath+"/bearing-diameter",schemaPath:"#/properties/bearing-diameter/type",keyword:"type",params:{type: schema26.properties["bearing-diameter"].type},message:"must be string,object"};
 if(vErrors === null){
 vErrors = [err43];
 }
@@ -1526,8 +1523,10 @@ vErrors.push(err43);
 }
 errors++;
 }
-if(!(((((((((data32 === "hexagon") || (data32 === "socket-hexagon")) || (data32 === "hexalobular")) || (data32 === "bi-hexagon")) || (data32 === "square")) || (data32 === "slot")) || (data32 === "cross")) || (data32 === "pin-holes")) || (data32 === "knurl"))){
-const err44 = {instancePath:instancePath+"/drive",schemaPath:"#/properties/drive/enum",keyword:"enum",params:{allowedValues: schema26.properties.drive.enum},message:"must be equal to one of the allowed values"};
+if(data32 && typeof data32 == "object" && !Array.isArray(data32)){
+for(const key8 in data32){
+if(typeof data32[key8] !== "string"){
+const err44 = {instancePath:instancePath+"/bearing-diameter/" + key8.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/bearing-diameter/additionalProperties/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err44];
 }
@@ -1537,9 +1536,11 @@ vErrors.push(err44);
 errors++;
 }
 }
-if(data["drive-size"] !== undefined){
-if(typeof data["drive-size"] !== "string"){
-const err45 = {instancePath:instancePath+"/drive-size",schemaPath:"#/properties/drive-size/type",keyword:"type",params:{type: "string"},message:"must be string"};
+}
+}
+if(data.friction !== undefined){
+if(typeof data.friction !== "string"){
+const err45 = {instancePath:instancePath+"/friction",schemaPath:"#/properties/friction/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err45];
 }
@@ -1549,10 +1550,10 @@ vErrors.push(err45);
 errors++;
 }
 }
-if(data["bearing-diameter"] !== undefined){
-let data34 = data["bearing-diameter"];
-if((typeof data34 !== "string") && (!(data34 && typeof data34 == "object" && !Array.isArray(data34)))){
-const err46 = {instancePath:instancePath+"/bearing-diameter",schemaPath:"#/properties/bearing-diameter/type",keyword:"type",params:{type: schema26.properties["bearing-diameter"].type},message:"must be string,object"};
+if(data.torque !== undefined){
+let data35 = data.torque;
+if((typeof data35 !== "string") && (!(data35 && typeof data35 == "object" && !Array.isArray(data35)))){
+const err46 = {instancePath:instancePath+"/torque",schemaPath:"#/properties/torque/type",keyword:"type",params:{type: schema26.properties.torque.type},message:"must be string,object"};
 if(vErrors === null){
 vErrors = [err46];
 }
@@ -1561,10 +1562,10 @@ vErrors.push(err46);
 }
 errors++;
 }
-if(data34 && typeof data34 == "object" && !Array.isArray(data34)){
-for(const key8 in data34){
-if(typeof data34[key8] !== "string"){
-const err47 = {instancePath:instancePath+"/bearing-diameter/" + key8.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/bearing-diameter/additionalProperties/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(data35 && typeof data35 == "object" && !Array.isArray(data35)){
+for(const key9 in data35){
+if(typeof data35[key9] !== "string"){
+const err47 = {instancePath:instancePath+"/torque/" + key9.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/torque/additionalProperties/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err47];
 }
@@ -1576,9 +1577,10 @@ errors++;
 }
 }
 }
-if(data.friction !== undefined){
-if(typeof data.friction !== "string"){
-const err48 = {instancePath:instancePath+"/friction",schemaPath:"#/properties/friction/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(data.angle !== undefined){
+let data37 = data.angle;
+if((typeof data37 !== "string") && (!(data37 && typeof data37 == "object" && !Array.isArray(data37)))){
+const err48 = {instancePath:instancePath+"/angle",schemaPath:"#/properties/angle/type",keyword:"type",params:{type: schema26.properties.angle.type},message:"must be string,object"};
 if(vErrors === null){
 vErrors = [err48];
 }
@@ -1587,11 +1589,10 @@ vErrors.push(err48);
 }
 errors++;
 }
-}
-if(data.torque !== undefined){
-let data37 = data.torque;
-if((typeof data37 !== "string") && (!(data37 && typeof data37 == "object" && !Array.isArray(data37)))){
-const err49 = {instancePath:instancePath+"/torque",schemaPath:"#/properties/torque/type",keyword:"type",params:{type: schema26.properties.torque.type},message:"must be string,object"};
+if(data37 && typeof data37 == "object" && !Array.isArray(data37)){
+for(const key10 in data37){
+if(typeof data37[key10] !== "string"){
+const err49 = {instancePath:instancePath+"/angle/" + key10.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/angle/additionalProperties/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err49];
 }
@@ -1600,10 +1601,13 @@ vErrors.push(err49);
 }
 errors++;
 }
-if(data37 && typeof data37 == "object" && !Array.isArray(data37)){
-for(const key9 in data37){
-if(typeof data37[key9] !== "string"){
-const err50 = {instancePath:instancePath+"/torque/" + key9.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/torque/additionalProperties/type",keyword:"type",params:{type: "string"},message:"must be string"};
+}
+}
+}
+if(data["prevailing-torque"] !== undefined){
+let data39 = data["prevailing-torque"];
+if((typeof data39 !== "string") && (!(data39 && typeof data39 == "object" && !Array.isArray(data39)))){
+const err50 = {instancePath:instancePath+"/prevailing-torque",schemaPath:"#/properties/prevailing-torque/type",keyword:"type",params:{type: schema26.properties["prevailing-torque"].type},message:"must be string,object"};
 if(vErrors === null){
 vErrors = [err50];
 }
@@ -1612,13 +1616,10 @@ vErrors.push(err50);
 }
 errors++;
 }
-}
-}
-}
-if(data.angle !== undefined){
-let data39 = data.angle;
-if((typeof data39 !== "string") && (!(data39 && typeof data39 == "object" && !Array.isArray(data39)))){
-const err51 = {instancePath:instancePath+"/angle",schemaPath:"#/properties/angle/type",keyword:"type",params:{type: schema26.properties.angle.type},message:"must be string,object"};
+if(data39 && typeof data39 == "object" && !Array.isArray(data39)){
+for(const key11 in data39){
+if(typeof data39[key11] !== "string"){
+const err51 = {instancePath:instancePath+"/prevailing-torque/" + key11.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/prevailing-torque/additionalProperties/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err51];
 }
@@ -1627,10 +1628,13 @@ vErrors.push(err51);
 }
 errors++;
 }
-if(data39 && typeof data39 == "object" && !Array.isArray(data39)){
-for(const key10 in data39){
-if(typeof data39[key10] !== "string"){
-const err52 = {instancePath:instancePath+"/angle/" + key10.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/angle/additionalProperties/type",keyword:"type",params:{type: "string"},message:"must be string"};
+}
+}
+}
+if(data["in-order"] !== undefined){
+let data41 = data["in-order"];
+if((typeof data41 !== "string") && (!(Array.isArray(data41)))){
+const err52 = {instancePath:instancePath+"/in-order",schemaPath:"#/properties/in-order/type",keyword:"type",params:{type: schema26.properties["in-order"].type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err52];
 }
@@ -1639,58 +1643,16 @@ vErrors.push(err52);
 }
 errors++;
 }
-}
-}
-}
-if(data["prevailing-torque"] !== undefined){
-let data41 = data["prevailing-torque"];
-if((typeof data41 !== "string") && (!(data41 && typeof data41 == "object" && !Array.isArray(data41)))){
-const err53 = {instancePath:instancePath+"/prevailing-torque",schemaPath:"#/properties/prevailing-torque/type",keyword:"type",params:{type: schema26.properties["prevailing-torque"].type},message:"must be string,object"};
+if(Array.isArray(data41)){
+const len6 = data41.length;
+for(let i6=0; i6<len6; i6++){
+if(typeof data41[i6] !== "string"){
+const err53 = {instancePath:instancePath+"/in-order/" + i6,schemaPath:"#/properties/in-order/items/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err53];
 }
 else {
 vErrors.push(err53);
-}
-errors++;
-}
-if(data41 && typeof data41 == "object" && !Array.isArray(data41)){
-for(const key11 in data41){
-if(typeof data41[key11] !== "string"){
-const err54 = {instancePath:instancePath+"/prevailing-torque/" + key11.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/prevailing-torque/additionalProperties/type",keyword:"type",params:{type: "string"},message:"must be string"};
-if(vErrors === null){
-vErrors = [err54];
-}
-else {
-vErrors.push(err54);
-}
-errors++;
-}
-}
-}
-}
-if(data["in-order"] !== undefined){
-let data43 = data["in-order"];
-if((typeof data43 !== "string") && (!(Array.isArray(data43)))){
-const err55 = {instancePath:instancePath+"/in-order",schemaPath:"#/properties/in-order/type",keyword:"type",params:{type: schema26.properties["in-order"].type},message:"must be string,array"};
-if(vErrors === null){
-vErrors = [err55];
-}
-else {
-vErrors.push(err55);
-}
-errors++;
-}
-if(Array.isArray(data43)){
-const len7 = data43.length;
-for(let i7=0; i7<len7; i7++){
-if(typeof data43[i7] !== "string"){
-const err56 = {instancePath:instancePath+"/in-order/" + i7,schemaPath:"#/properties/in-order/items/type",keyword:"type",params:{type: "string"},message:"must be string"};
-if(vErrors === null){
-vErrors = [err56];
-}
-else {
-vErrors.push(err56);
 }
 errors++;
 }
@@ -1704,9 +1666,47 @@ errors = vErrors.length;
 }
 }
 if(data["locked-by"] !== undefined){
-let data46 = data["locked-by"];
+let data44 = data["locked-by"];
+if((typeof data44 !== "string") && (!(Array.isArray(data44)))){
+const err54 = {instancePath:instancePath+"/locked-by",schemaPath:"#/properties/locked-by/type",keyword:"type",params:{type: schema26.properties["locked-by"].type},message:"must be string,array"};
+if(vErrors === null){
+vErrors = [err54];
+}
+else {
+vErrors.push(err54);
+}
+errors++;
+}
+if(Array.isArray(data44)){
+if(data44.length < 1){
+const err55 = {instancePath:instancePath+"/locked-by",schemaPath:"#/properties/locked-by/minItems",keyword:"minItems",params:{limit: 1},message:"must NOT have fewer than 1 items"};
+if(vErrors === null){
+vErrors = [err55];
+}
+else {
+vErrors.push(err55);
+}
+errors++;
+}
+const len7 = data44.length;
+for(let i7=0; i7<len7; i7++){
+if(typeof data44[i7] !== "string"){
+const err56 = {instancePath:instancePath+"/locked-by/" + i7,schemaPath:"#/properties/locked-by/items/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(vErrors === null){
+vErrors = [err56];
+}
+else {
+vErrors.push(err56);
+}
+errors++;
+}
+}
+}
+}
+if(data.behind !== undefined){
+let data46 = data.behind;
 if((typeof data46 !== "string") && (!(Array.isArray(data46)))){
-const err57 = {instancePath:instancePath+"/locked-by",schemaPath:"#/properties/locked-by/type",keyword:"type",params:{type: schema26.properties["locked-by"].type},message:"must be string,array"};
+const err57 = {instancePath:instancePath+"/behind",schemaPath:"#/properties/behind/type",keyword:"type",params:{type: schema26.properties.behind.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err57];
 }
@@ -1717,7 +1717,7 @@ errors++;
 }
 if(Array.isArray(data46)){
 if(data46.length < 1){
-const err58 = {instancePath:instancePath+"/locked-by",schemaPath:"#/properties/locked-by/minItems",keyword:"minItems",params:{limit: 1},message:"must NOT have fewer than 1 items"};
+const err58 = {instancePath:instancePath+"/behind",schemaPath:"#/properties/behind/minItems",keyword:"minItems",params:{limit: 1},message:"must NOT have fewer than 1 items"};
 if(vErrors === null){
 vErrors = [err58];
 }
@@ -1729,7 +1729,7 @@ errors++;
 const len8 = data46.length;
 for(let i8=0; i8<len8; i8++){
 if(typeof data46[i8] !== "string"){
-const err59 = {instancePath:instancePath+"/locked-by/" + i8,schemaPath:"#/properties/locked-by/items/type",keyword:"type",params:{type: "string"},message:"must be string"};
+const err59 = {instancePath:instancePath+"/behind/" + i8,schemaPath:"#/properties/behind/items/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err59];
 }
@@ -1741,10 +1741,10 @@ errors++;
 }
 }
 }
-if(data["comes-with"] !== undefined){
-let data48 = data["comes-with"];
+if(data["before-fitting"] !== undefined){
+let data48 = data["before-fitting"];
 if((typeof data48 !== "string") && (!(Array.isArray(data48)))){
-const err60 = {instancePath:instancePath+"/comes-with",schemaPath:"#/properties/comes-with/type",keyword:"type",params:{type: schema26.properties["comes-with"].type},message:"must be string,array"};
+const err60 = {instancePath:instancePath+"/before-fitting",schemaPath:"#/properties/before-fitting/type",keyword:"type",params:{type: schema26.properties["before-fitting"].type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err60];
 }
@@ -1753,9 +1753,9 @@ vErrors.push(err60);
 }
 errors++;
 }
-if(Array.isArray(data48)){
-if(data48.length < 1){
-const err61 = {instancePath:instancePath+"/comes-with",schemaPath:"#/properties/comes-with/minItems",keyword:"minItems",params:{limit: 1},message:"must NOT have fewer than 1 items"};
+if(typeof data48 === "string"){
+if(!pattern8.test(data48)){
+const err61 = {instancePath:instancePath+"/before-fitting",schemaPath:"#/properties/before-fitting/pattern",keyword:"pattern",params:{pattern: "^(clean|inspect|lubricate|threadlock|heat|cool|mark|measure)$"},message:"must match pattern \""+"^(clean|inspect|lubricate|threadlock|heat|cool|mark|measure)$"+"\""};
 if(vErrors === null){
 vErrors = [err61];
 }
@@ -1764,10 +1764,13 @@ vErrors.push(err61);
 }
 errors++;
 }
+}
+if(Array.isArray(data48)){
 const len9 = data48.length;
 for(let i9=0; i9<len9; i9++){
-if(typeof data48[i9] !== "string"){
-const err62 = {instancePath:instancePath+"/comes-with/" + i9,schemaPath:"#/properties/comes-with/items/type",keyword:"type",params:{type: "string"},message:"must be string"};
+let data49 = data48[i9];
+if(typeof data49 !== "string"){
+const err62 = {instancePath:instancePath+"/before-fitting/" + i9,schemaPath:"#/properties/before-fitting/items/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err62];
 }
@@ -1776,25 +1779,8 @@ vErrors.push(err62);
 }
 errors++;
 }
-}
-}
-}
-if(data.orient !== undefined){
-if(!(validate54(data.orient, {instancePath:instancePath+"/orient",parentData:data,parentDataProperty:"orient",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate54.errors : vErrors.concat(validate54.errors);
-errors = vErrors.length;
-}
-}
-if(data.locate !== undefined){
-if(!(validate54(data.locate, {instancePath:instancePath+"/locate",parentData:data,parentDataProperty:"locate",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate54.errors : vErrors.concat(validate54.errors);
-errors = vErrors.length;
-}
-}
-if(data["before-fitting"] !== undefined){
-let data52 = data["before-fitting"];
-if((typeof data52 !== "string") && (!(Array.isArray(data52)))){
-const err63 = {instancePath:instancePath+"/before-fitting",schemaPath:"#/properties/before-fitting/type",keyword:"type",params:{type: schema26.properties["before-fitting"].type},message:"must be string,array"};
+if(!((((((((data49 === "clean") || (data49 === "inspect")) || (data49 === "lubricate")) || (data49 === "threadlock")) || (data49 === "heat")) || (data49 === "cool")) || (data49 === "mark")) || (data49 === "measure"))){
+const err63 = {instancePath:instancePath+"/before-fitting/" + i9,schemaPath:"#/properties/before-fitting/items/enum",keyword:"enum",params:{allowedValues: schema26.properties["before-fitting"].items.enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err63];
 }
@@ -1803,9 +1789,24 @@ vErrors.push(err63);
 }
 errors++;
 }
-if(typeof data52 === "string"){
-if(!pattern8.test(data52)){
-const err64 = {instancePath:instancePath+"/before-fitting",schemaPath:"#/properties/before-fitting/pattern",keyword:"pattern",params:{pattern: "^(clean|inspect|lubricate|threadlock|heat|cool|mark|measure)$"},message:"must match pattern \""+"^(clean|inspect|lubricate|threadlock|heat|cool|mark|measure)$"+"\""};
+}
+}
+}
+if(data.locate !== undefined){
+if(!(validate54(data.locate, {instancePath:instancePath+"/locate",parentData:data,parentDataProperty:"locate",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate54.errors : vErrors.concat(validate54.errors);
+errors = vErrors.length;
+}
+}
+if(data.orient !== undefined){
+if(!(validate54(data.orient, {instancePath:instancePath+"/orient",parentData:data,parentDataProperty:"orient",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate54.errors : vErrors.concat(validate54.errors);
+errors = vErrors.length;
+}
+}
+if(data.sizes !== undefined){
+if(typeof data.sizes !== "string"){
+const err64 = {instancePath:instancePath+"/sizes",schemaPath:"#/properties/sizes/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err64];
 }
@@ -1815,12 +1816,9 @@ vErrors.push(err64);
 errors++;
 }
 }
-if(Array.isArray(data52)){
-const len10 = data52.length;
-for(let i10=0; i10<len10; i10++){
-let data53 = data52[i10];
-if(typeof data53 !== "string"){
-const err65 = {instancePath:instancePath+"/before-fitting/" + i10,schemaPath:"#/properties/before-fitting/items/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(data["size-step"] !== undefined){
+if(typeof data["size-step"] !== "string"){
+const err65 = {instancePath:instancePath+"/size-step",schemaPath:"#/properties/size-step/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err65];
 }
@@ -1829,8 +1827,11 @@ vErrors.push(err65);
 }
 errors++;
 }
-if(!((((((((data53 === "clean") || (data53 === "inspect")) || (data53 === "lubricate")) || (data53 === "threadlock")) || (data53 === "heat")) || (data53 === "cool")) || (data53 === "mark")) || (data53 === "measure"))){
-const err66 = {instancePath:instancePath+"/before-fitting/" + i10,schemaPath:"#/properties/before-fitting/items/enum",keyword:"enum",params:{allowedValues: schema26.properties["before-fitting"].items.enum},message:"must be equal to one of the allowed values"};
+}
+if(data.renew !== undefined){
+let data54 = data.renew;
+if(typeof data54 !== "string"){
+const err66 = {instancePath:instancePath+"/renew",schemaPath:"#/properties/renew/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err66];
 }
@@ -1839,13 +1840,8 @@ vErrors.push(err66);
 }
 errors++;
 }
-}
-}
-}
-if(data.renew !== undefined){
-let data54 = data.renew;
-if(typeof data54 !== "string"){
-const err67 = {instancePath:instancePath+"/renew",schemaPath:"#/properties/renew/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(!(((data54 === "always") || (data54 === "on-condition")) || (data54 === "never"))){
+const err67 = {instancePath:instancePath+"/renew",schemaPath:"#/properties/renew/enum",keyword:"enum",params:{allowedValues: schema26.properties.renew.enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err67];
 }
@@ -1854,8 +1850,11 @@ vErrors.push(err67);
 }
 errors++;
 }
-if(!(((data54 === "always") || (data54 === "on-condition")) || (data54 === "never"))){
-const err68 = {instancePath:instancePath+"/renew",schemaPath:"#/properties/renew/enum",keyword:"enum",params:{allowedValues: schema26.properties.renew.enum},message:"must be equal to one of the allowed values"};
+}
+if(data["comes-with"] !== undefined){
+let data55 = data["comes-with"];
+if((typeof data55 !== "string") && (!(Array.isArray(data55)))){
+const err68 = {instancePath:instancePath+"/comes-with",schemaPath:"#/properties/comes-with/type",keyword:"type",params:{type: schema26.properties["comes-with"].type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err68];
 }
@@ -1864,11 +1863,9 @@ vErrors.push(err68);
 }
 errors++;
 }
-}
-if(data["never-clean-with"] !== undefined){
-let data55 = data["never-clean-with"];
-if((typeof data55 !== "string") && (!(Array.isArray(data55)))){
-const err69 = {instancePath:instancePath+"/never-clean-with",schemaPath:"#/properties/never-clean-with/type",keyword:"type",params:{type: schema26.properties["never-clean-with"].type},message:"must be string,array"};
+if(Array.isArray(data55)){
+if(data55.length < 1){
+const err69 = {instancePath:instancePath+"/comes-with",schemaPath:"#/properties/comes-with/minItems",keyword:"minItems",params:{limit: 1},message:"must NOT have fewer than 1 items"};
 if(vErrors === null){
 vErrors = [err69];
 }
@@ -1877,9 +1874,10 @@ vErrors.push(err69);
 }
 errors++;
 }
-if(typeof data55 === "string"){
-if(!pattern9.test(data55)){
-const err70 = {instancePath:instancePath+"/never-clean-with",schemaPath:"#/properties/never-clean-with/pattern",keyword:"pattern",params:{pattern: "^(wash|ultrasonic|brush|wire-brush|wipe|blast|caustic|solvent|steam|compressed-air)$"},message:"must match pattern \""+"^(wash|ultrasonic|brush|wire-brush|wipe|blast|caustic|solvent|steam|compressed-air)$"+"\""};
+const len10 = data55.length;
+for(let i10=0; i10<len10; i10++){
+if(typeof data55[i10] !== "string"){
+const err70 = {instancePath:instancePath+"/comes-with/" + i10,schemaPath:"#/properties/comes-with/items/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err70];
 }
@@ -1889,12 +1887,13 @@ vErrors.push(err70);
 errors++;
 }
 }
-if(Array.isArray(data55)){
-const len11 = data55.length;
-for(let i11=0; i11<len11; i11++){
-let data56 = data55[i11];
-if(typeof data56 !== "string"){
-const err71 = {instancePath:instancePath+"/never-clean-with/" + i11,schemaPath:"#/properties/never-clean-with/items/type",keyword:"type",params:{type: "string"},message:"must be string"};
+}
+}
+if(data.serial !== undefined){
+let data57 = data.serial;
+if(typeof data57 === "string"){
+if(!pattern9.test(data57)){
+const err71 = {instancePath:instancePath+"/serial",schemaPath:"#/properties/serial/pattern",keyword:"pattern",params:{pattern: "^(true|false)$"},message:"must match pattern \""+"^(true|false)$"+"\""};
 if(vErrors === null){
 vErrors = [err71];
 }
@@ -1903,8 +1902,9 @@ vErrors.push(err71);
 }
 errors++;
 }
-if(!((((((((((data56 === "wash") || (data56 === "ultrasonic")) || (data56 === "brush")) || (data56 === "wire-brush")) || (data56 === "wipe")) || (data56 === "blast")) || (data56 === "caustic")) || (data56 === "solvent")) || (data56 === "steam")) || (data56 === "compressed-air"))){
-const err72 = {instancePath:instancePath+"/never-clean-with/" + i11,schemaPath:"#/properties/never-clean-with/items/enum",keyword:"enum",params:{allowedValues: schema26.properties["never-clean-with"].items.enum},message:"must be equal to one of the allowed values"};
+}
+else {
+const err72 = {instancePath:instancePath+"/serial",schemaPath:"#/properties/serial/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err72];
 }
@@ -1914,13 +1914,10 @@ vErrors.push(err72);
 errors++;
 }
 }
-}
-}
-if(data.temporary !== undefined){
-let data57 = data.temporary;
-if(typeof data57 === "string"){
-if(!pattern10.test(data57)){
-const err73 = {instancePath:instancePath+"/temporary",schemaPath:"#/properties/temporary/pattern",keyword:"pattern",params:{pattern: "^(true|false)$"},message:"must match pattern \""+"^(true|false)$"+"\""};
+if(data["never-clean-with"] !== undefined){
+let data58 = data["never-clean-with"];
+if((typeof data58 !== "string") && (!(Array.isArray(data58)))){
+const err73 = {instancePath:instancePath+"/never-clean-with",schemaPath:"#/properties/never-clean-with/type",keyword:"type",params:{type: schema26.properties["never-clean-with"].type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err73];
 }
@@ -1929,9 +1926,9 @@ vErrors.push(err73);
 }
 errors++;
 }
-}
-else {
-const err74 = {instancePath:instancePath+"/temporary",schemaPath:"#/properties/temporary/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(typeof data58 === "string"){
+if(!pattern10.test(data58)){
+const err74 = {instancePath:instancePath+"/never-clean-with",schemaPath:"#/properties/never-clean-with/pattern",keyword:"pattern",params:{pattern: "^(wash|ultrasonic|brush|wire-brush|wipe|blast|caustic|solvent|steam|compressed-air)$"},message:"must match pattern \""+"^(wash|ultrasonic|brush|wire-brush|wipe|blast|caustic|solvent|steam|compressed-air)$"+"\""};
 if(vErrors === null){
 vErrors = [err74];
 }
@@ -1941,11 +1938,12 @@ vErrors.push(err74);
 errors++;
 }
 }
-if(data["maker-mark"] !== undefined){
-let data58 = data["maker-mark"];
-if(typeof data58 === "string"){
-if(!pattern10.test(data58)){
-const err75 = {instancePath:instancePath+"/maker-mark",schemaPath:"#/properties/maker-mark/pattern",keyword:"pattern",params:{pattern: "^(true|false)$"},message:"must match pattern \""+"^(true|false)$"+"\""};
+if(Array.isArray(data58)){
+const len11 = data58.length;
+for(let i11=0; i11<len11; i11++){
+let data59 = data58[i11];
+if(typeof data59 !== "string"){
+const err75 = {instancePath:instancePath+"/never-clean-with/" + i11,schemaPath:"#/properties/never-clean-with/items/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err75];
 }
@@ -1954,9 +1952,8 @@ vErrors.push(err75);
 }
 errors++;
 }
-}
-else {
-const err76 = {instancePath:instancePath+"/maker-mark",schemaPath:"#/properties/maker-mark/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(!((((((((((data59 === "wash") || (data59 === "ultrasonic")) || (data59 === "brush")) || (data59 === "wire-brush")) || (data59 === "wipe")) || (data59 === "blast")) || (data59 === "caustic")) || (data59 === "solvent")) || (data59 === "steam")) || (data59 === "compressed-air"))){
+const err76 = {instancePath:instancePath+"/never-clean-with/" + i11,schemaPath:"#/properties/never-clean-with/items/enum",keyword:"enum",params:{allowedValues: schema26.properties["never-clean-with"].items.enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err76];
 }
@@ -1966,11 +1963,13 @@ vErrors.push(err76);
 errors++;
 }
 }
-if(data.serial !== undefined){
-let data59 = data.serial;
-if(typeof data59 === "string"){
-if(!pattern10.test(data59)){
-const err77 = {instancePath:instancePath+"/serial",schemaPath:"#/properties/serial/pattern",keyword:"pattern",params:{pattern: "^(true|false)$"},message:"must match pattern \""+"^(true|false)$"+"\""};
+}
+}
+if(data.temporary !== undefined){
+let data60 = data.temporary;
+if(typeof data60 === "string"){
+if(!pattern9.test(data60)){
+const err77 = {instancePath:instancePath+"/temporary",schemaPath:"#/properties/temporary/pattern",keyword:"pattern",params:{pattern: "^(true|false)$"},message:"must match pattern \""+"^(true|false)$"+"\""};
 if(vErrors === null){
 vErrors = [err77];
 }
@@ -1981,7 +1980,7 @@ errors++;
 }
 }
 else {
-const err78 = {instancePath:instancePath+"/serial",schemaPath:"#/properties/serial/type",keyword:"type",params:{type: "string"},message:"must be string"};
+const err78 = {instancePath:instancePath+"/temporary",schemaPath:"#/properties/temporary/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err78];
 }
@@ -1991,9 +1990,11 @@ vErrors.push(err78);
 errors++;
 }
 }
-if(data.sizes !== undefined){
-if(typeof data.sizes !== "string"){
-const err79 = {instancePath:instancePath+"/sizes",schemaPath:"#/properties/sizes/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(data["maker-mark"] !== undefined){
+let data61 = data["maker-mark"];
+if(typeof data61 === "string"){
+if(!pattern9.test(data61)){
+const err79 = {instancePath:instancePath+"/maker-mark",schemaPath:"#/properties/maker-mark/pattern",keyword:"pattern",params:{pattern: "^(true|false)$"},message:"must match pattern \""+"^(true|false)$"+"\""};
 if(vErrors === null){
 vErrors = [err79];
 }
@@ -2003,9 +2004,8 @@ vErrors.push(err79);
 errors++;
 }
 }
-if(data["size-step"] !== undefined){
-if(typeof data["size-step"] !== "string"){
-const err80 = {instancePath:instancePath+"/size-step",schemaPath:"#/properties/size-step/type",keyword:"type",params:{type: "string"},message:"must be string"};
+else {
+const err80 = {instancePath:instancePath+"/maker-mark",schemaPath:"#/properties/maker-mark/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err80];
 }
@@ -2519,7 +2519,7 @@ errors++;
 if(data["keep-position"] !== undefined){
 let data3 = data["keep-position"];
 if(typeof data3 === "string"){
-if(!pattern10.test(data3)){
+if(!pattern9.test(data3)){
 const err5 = {instancePath:instancePath+"/keep-position",schemaPath:"#/properties/keep-position/pattern",keyword:"pattern",params:{pattern: "^(true|false)$"},message:"must match pattern \""+"^(true|false)$"+"\""};
 if(vErrors === null){
 vErrors = [err5];
@@ -3761,7 +3761,7 @@ return errors === 0;
 validate103.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
 export const stores = validate113;
-const schema37 = {"$schema":"https://json-schema.org/draft/2020-12/schema","title":"Witnessmark stores","description":"The tools and consumables that the shop holds.","type":"object","additionalProperties":false,"required":["witnessmark","stores"],"properties":{"witnessmark":{"description":"Version of the document format. Always 1.","type":"string","pattern":"^1$"},"stores":{"description":"Name of the stores.","type":"string"},"tools":{"description":"The tools by id.","type":"object","x-id":"tool","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"consumables":{"description":"The consumables by id.","type":"object","x-id":"consumable","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"$defs":{"tool":{"description":"A tool.","type":"object","properties":{"name":{"description":"What the sheet calls the tool.","$ref":"common.schema.json#/$defs/prose"},"also":{"description":"Other names of it.","type":["string","array"],"items":{"type":"string"}},"kind":{"description":"What sort of tool it is.","type":"string","enum":["torque-wrench","torque-screwdriver","socket","bit","crow-foot","spanner","hexagon-key","screwdriver","extension","ratchet","t-handle","angle-gauge","ring-pliers","pliers","ring-compressor","puller","press","arbor","holding-fixture","soft-hammer","gauge","micrometer","calliper","bore-gauge","feeler","indicator","scale","balance-machine","oven","hot-plate","thermometer","pressure-source","pressure-gauge","vacuum-source","wash-tank","ultrasonic-bath","blast-cabinet","brush","scraper","marker","lamp","lifting-gear","other"]},"number":{"description":"Inventory number.","type":"string"},"size":{"description":"Width across flats it fits.","type":"string","x-quantity":"length"},"drive-size":{"description":"Size of a drive that has no width across flats, for example T30.","type":"string"},"square":{"description":"Square drive.","type":"string","x-quantity":"length"},"range":{"description":"Smallest to largest value that it measures or sets.","type":"string","x-quantity":"any"},"accuracy":{"description":"Permissible deviation, in per cent of the value or as a value.","type":"string","x-quantity":"any"},"resolution":{"description":"Smallest step that can be read.","type":"string","x-quantity":"any"},"length":{"description":"From the middle of the square to the middle of the grip, where a torque wrench is pulled; of an extension bar, its length.","type":"string","x-quantity":"length"},"offset":{"description":"From the middle of its square to the middle of the fastener, of a crow-foot or another head that stands out from the wrench.","type":"string","x-quantity":"length"},"set-at":{"description":"Angle at which it always stands to the wrench: 0° straight on; 90° square to it, where the setting needs no correction.","type":"string","x-quantity":"angle"},"direction":{"description":"Which way a torque tool measures: right (clockwise) only, or both.","type":"string","enum":["right","both"]},"torque-type":{"description":"Type and class as ISO 6789-1 writes it, for example II A.","type":"string"},"calibration-due":{"description":"Day on which its calibration ends.","type":"string","pattern":"^\\d{4}-\\d{2}-\\d{2}$","x-date":true},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true},"consumable":{"description":"A consumable.","type":"object","properties":{"name":{"description":"What the sheet calls the consumable.","$ref":"common.schema.json#/$defs/prose"},"also":{"description":"Other names of it.","type":["string","array"],"items":{"type":"string"}},"kind":{"description":"What sort of consumable it is.","type":"string","enum":["threadlocker","sealant","oil","grease","anti-seize","assembly-paste","solvent","cleaner","penetrant","marking-compound","paint","blast-media","wipe","plug-cap","wire","abrasive","other"]},"number":{"description":"Order number.","type":"string"},"cure":{"description":"Time until it has set.","type":"string","x-quantity":"time"},"max-temperature":{"description":"Highest temperature it stands in service.","type":"string","x-quantity":"temperature"},"hazards":{"description":"Hazard statements of its safety data sheet, by GHS code.","type":["string","array"],"items":{"type":"string","pattern":"^(EU)?H\\d{3}[A-Za-z]{0,2}(\\+H\\d{3})*$"}},"signal-word":{"description":"Signal word of its label.","type":"string","enum":["danger","warning"]},"data-sheet":{"description":"Which safety data sheet the hazards are from, with its date.","type":"string"},"expires":{"description":"Day after which it must not be used.","type":"string","pattern":"^\\d{4}-\\d{2}-\\d{2}$","x-date":true},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true}}};
+const schema37 = {"$schema":"https://json-schema.org/draft/2020-12/schema","title":"Witnessmark stores","description":"The tools and consumables that the shop holds.","type":"object","additionalProperties":false,"required":["witnessmark","stores"],"properties":{"witnessmark":{"description":"Version of the document format. Always 1.","type":"string","pattern":"^1$"},"stores":{"description":"Name of the stores.","type":"string"},"tools":{"description":"The tools by id.","type":"object","x-id":"tool","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"consumables":{"description":"The consumables by id.","type":"object","x-id":"consumable","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"$defs":{"tool":{"description":"A tool.","type":"object","properties":{"name":{"description":"What the sheet calls the tool.","$ref":"common.schema.json#/$defs/prose"},"also":{"description":"Other names of it.","type":["string","array"],"items":{"type":"string"}},"kind":{"description":"What sort of tool it is.","type":"string","enum":["torque-wrench","torque-screwdriver","socket","bit","crow-foot","spanner","hexagon-key","screwdriver","extension","ratchet","t-handle","angle-gauge","ring-pliers","pliers","ring-compressor","puller","press","arbor","holding-fixture","soft-hammer","gauge","micrometer","calliper","bore-gauge","feeler","indicator","scale","balance-machine","oven","hot-plate","thermometer","pressure-source","pressure-gauge","vacuum-source","wash-tank","ultrasonic-bath","blast-cabinet","brush","scraper","marker","lamp","lifting-gear","other"]},"number":{"description":"Inventory number.","type":"string"},"size":{"description":"Width across flats it fits.","type":"string","x-quantity":"length"},"drive-size":{"description":"Size of a drive that has no width across flats, for example T30.","type":"string"},"resolution":{"description":"Smallest step that can be read.","type":"string","x-quantity":"any"},"range":{"description":"Smallest to largest value that it measures or sets.","type":"string","x-quantity":"any"},"accuracy":{"description":"Permissible deviation, in per cent of the value or as a value.","type":"string","x-quantity":"any"},"square":{"description":"Square drive.","type":"string","x-quantity":"length"},"length":{"description":"From the middle of the square to the middle of the grip, where a torque wrench is pulled; of an extension bar, its length.","type":"string","x-quantity":"length"},"offset":{"description":"From the middle of its square to the middle of the fastener, of a crow-foot or another head that stands out from the wrench.","type":"string","x-quantity":"length"},"set-at":{"description":"Angle at which it always stands to the wrench: 0° straight on; 90° square to it, where the setting needs no correction.","type":"string","x-quantity":"angle"},"direction":{"description":"Which way a torque tool measures: right (clockwise) only, or both.","type":"string","enum":["right","both"]},"torque-type":{"description":"Type and class as ISO 6789-1 writes it, for example II A.","type":"string"},"calibration-due":{"description":"Day on which its calibration ends.","type":"string","pattern":"^\\d{4}-\\d{2}-\\d{2}$","x-date":true},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true},"consumable":{"description":"A consumable.","type":"object","properties":{"name":{"description":"What the sheet calls the consumable.","$ref":"common.schema.json#/$defs/prose"},"also":{"description":"Other names of it.","type":["string","array"],"items":{"type":"string"}},"kind":{"description":"What sort of consumable it is.","type":"string","enum":["threadlocker","sealant","oil","grease","anti-seize","assembly-paste","solvent","cleaner","penetrant","marking-compound","paint","blast-media","wipe","plug-cap","wire","abrasive","other"]},"number":{"description":"Order number.","type":"string"},"cure":{"description":"Time until it has set.","type":"string","x-quantity":"time"},"max-temperature":{"description":"Highest temperature it stands in service.","type":"string","x-quantity":"temperature"},"hazards":{"description":"Hazard statements of its safety data sheet, by GHS code.","type":["string","array"],"items":{"type":"string","pattern":"^(EU)?H\\d{3}[A-Za-z]{0,2}(\\+H\\d{3})*$"}},"signal-word":{"description":"Signal word of its label.","type":"string","enum":["danger","warning"]},"data-sheet":{"description":"Which safety data sheet the hazards are from, with its date.","type":"string"},"expires":{"description":"Day after which it must not be used.","type":"string","pattern":"^\\d{4}-\\d{2}-\\d{2}$","x-date":true},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true}}};
 
 function validate114(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
@@ -3994,7 +3994,7 @@ return errors === 0;
 validate113.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
 export const stores_tool = validate116;
-const schema39 = {"description":"A tool.","type":"object","properties":{"name":{"description":"What the sheet calls the tool.","$ref":"common.schema.json#/$defs/prose"},"also":{"description":"Other names of it.","type":["string","array"],"items":{"type":"string"}},"kind":{"description":"What sort of tool it is.","type":"string","enum":["torque-wrench","torque-screwdriver","socket","bit","crow-foot","spanner","hexagon-key","screwdriver","extension","ratchet","t-handle","angle-gauge","ring-pliers","pliers","ring-compressor","puller","press","arbor","holding-fixture","soft-hammer","gauge","micrometer","calliper","bore-gauge","feeler","indicator","scale","balance-machine","oven","hot-plate","thermometer","pressure-source","pressure-gauge","vacuum-source","wash-tank","ultrasonic-bath","blast-cabinet","brush","scraper","marker","lamp","lifting-gear","other"]},"number":{"description":"Inventory number.","type":"string"},"size":{"description":"Width across flats it fits.","type":"string","x-quantity":"length"},"drive-size":{"description":"Size of a drive that has no width across flats, for example T30.","type":"string"},"square":{"description":"Square drive.","type":"string","x-quantity":"length"},"range":{"description":"Smallest to largest value that it measures or sets.","type":"string","x-quantity":"any"},"accuracy":{"description":"Permissible deviation, in per cent of the value or as a value.","type":"string","x-quantity":"any"},"resolution":{"description":"Smallest step that can be read.","type":"string","x-quantity":"any"},"length":{"description":"From the middle of the square to the middle of the grip, where a torque wrench is pulled; of an extension bar, its length.","type":"string","x-quantity":"length"},"offset":{"description":"From the middle of its square to the middle of the fastener, of a crow-foot or another head that stands out from the wrench.","type":"string","x-quantity":"length"},"set-at":{"description":"Angle at which it always stands to the wrench: 0° straight on; 90° square to it, where the setting needs no correction.","type":"string","x-quantity":"angle"},"direction":{"description":"Which way a torque tool measures: right (clockwise) only, or both.","type":"string","enum":["right","both"]},"torque-type":{"description":"Type and class as ISO 6789-1 writes it, for example II A.","type":"string"},"calibration-due":{"description":"Day on which its calibration ends.","type":"string","pattern":"^\\d{4}-\\d{2}-\\d{2}$","x-date":true},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true};
+const schema39 = {"description":"A tool.","type":"object","properties":{"name":{"description":"What the sheet calls the tool.","$ref":"common.schema.json#/$defs/prose"},"also":{"description":"Other names of it.","type":["string","array"],"items":{"type":"string"}},"kind":{"description":"What sort of tool it is.","type":"string","enum":["torque-wrench","torque-screwdriver","socket","bit","crow-foot","spanner","hexagon-key","screwdriver","extension","ratchet","t-handle","angle-gauge","ring-pliers","pliers","ring-compressor","puller","press","arbor","holding-fixture","soft-hammer","gauge","micrometer","calliper","bore-gauge","feeler","indicator","scale","balance-machine","oven","hot-plate","thermometer","pressure-source","pressure-gauge","vacuum-source","wash-tank","ultrasonic-bath","blast-cabinet","brush","scraper","marker","lamp","lifting-gear","other"]},"number":{"description":"Inventory number.","type":"string"},"size":{"description":"Width across flats it fits.","type":"string","x-quantity":"length"},"drive-size":{"description":"Size of a drive that has no width across flats, for example T30.","type":"string"},"resolution":{"description":"Smallest step that can be read.","type":"string","x-quantity":"any"},"range":{"description":"Smallest to largest value that it measures or sets.","type":"string","x-quantity":"any"},"accuracy":{"description":"Permissible deviation, in per cent of the value or as a value.","type":"string","x-quantity":"any"},"square":{"description":"Square drive.","type":"string","x-quantity":"length"},"length":{"description":"From the middle of the square to the middle of the grip, where a torque wrench is pulled; of an extension bar, its length.","type":"string","x-quantity":"length"},"offset":{"description":"From the middle of its square to the middle of the fastener, of a crow-foot or another head that stands out from the wrench.","type":"string","x-quantity":"length"},"set-at":{"description":"Angle at which it always stands to the wrench: 0° straight on; 90° square to it, where the setting needs no correction.","type":"string","x-quantity":"angle"},"direction":{"description":"Which way a torque tool measures: right (clockwise) only, or both.","type":"string","enum":["right","both"]},"torque-type":{"description":"Type and class as ISO 6789-1 writes it, for example II A.","type":"string"},"calibration-due":{"description":"Day on which its calibration ends.","type":"string","pattern":"^\\d{4}-\\d{2}-\\d{2}$","x-date":true},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true};
 const pattern19 = new RegExp("^\\d{4}-\\d{2}-\\d{2}$", "u");
 
 function validate116(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
@@ -4123,9 +4123,9 @@ vErrors.push(err8);
 errors++;
 }
 }
-if(data.square !== undefined){
-if(typeof data.square !== "string"){
-const err9 = {instancePath:instancePath+"/square",schemaPath:"#/properties/square/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(data.resolution !== undefined){
+if(typeof data.resolution !== "string"){
+const err9 = {instancePath:instancePath+"/resolution",schemaPath:"#/properties/resolution/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err9];
 }
@@ -4159,9 +4159,9 @@ vErrors.push(err11);
 errors++;
 }
 }
-if(data.resolution !== undefined){
-if(typeof data.resolution !== "string"){
-const err12 = {instancePath:instancePath+"/resolution",schemaPath:"#/properties/resolution/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(data.square !== undefined){
+if(typeof data.square !== "string"){
+const err12 = {instancePath:instancePath+"/square",schemaPath:"#/properties/square/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err12];
 }
@@ -4543,7 +4543,7 @@ return errors === 0;
 validate119.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
 export const procedure = validate122;
-const schema41 = {"$schema":"https://json-schema.org/draft/2020-12/schema","title":"Witnessmark procedure","description":"A rebuild procedure: phases and steps for the builds that it covers.","type":"object","additionalProperties":false,"required":["witnessmark","procedure","title","revision","family","phases"],"properties":{"witnessmark":{"description":"Version of the document format. Always 1.","type":"string","pattern":"^1$"},"procedure":{"description":"Number of the procedure.","type":"string"},"title":{"description":"Title of the procedure.","$ref":"common.schema.json#/$defs/prose"},"revision":{"description":"Revision, by letter or number.","type":"string"},"status":{"description":"Where it stands in its life.","type":"string","enum":["draft","released","withdrawn"]},"family":{"description":"Path of the family document, relative to this one.","type":"string","x-path":"family"},"kit":{"description":"Path of the kit bill, or a list of them.","type":["string","array"],"x-path":"kit","items":{"type":"string"}},"stores":{"description":"Path of the stores document, or a list of them.","type":["string","array"],"x-path":"stores","items":{"type":"string"}},"covers":{"description":"The units it covers.","type":"object","properties":{"variants":{"description":"Variants that it covers; all where none is named.","type":["string","array"],"x-ref":"variant","items":{"type":"string"},"minItems":1},"options":{"description":"Options that a unit may arrive with; none where the list is absent. A procedure without `covers` covers the whole family.","type":["string","array"],"x-ref":"option","items":{"type":"string"}}},"required":[],"additionalProperties":false},"adds":{"description":"Options that may be fitted by this procedure.","type":["string","array"],"x-ref":"option","items":{"type":"string"}},"starts":{"description":"How the unit is at the start: assembled, parts, or an assembly of the family.","type":"string","x-ref":"assembly","x-words":["assembled","parts"]},"ends":{"description":"How the unit is at the end: assembled, parts, or an assembly of the family.","type":"string","x-ref":"assembly","x-words":["assembled","parts"]},"prepared-by":{"description":"Who prepared it.","type":"string"},"checked-by":{"description":"Who checked it.","type":"string"},"approved-by":{"description":"Who approved it.","type":"string"},"revisions":{"description":"What changed, newest first.","type":"array","items":{}},"tools":{"description":"Tools the fitter lays out before starting.","type":["string","array"],"x-ref":"tool","x-listing":true,"items":{"type":"string"}},"consumables":{"description":"Consumables the fitter lays out before starting.","type":["string","array"],"x-ref":"consumable","x-listing":true,"items":{"type":"string"}},"protective-equipment":{"description":"What the fitter wears.","$ref":"common.schema.json#/$defs/prose-list"},"readings":{"description":"Values that are read and used later in this procedure.","type":"object","x-id":"reading","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"figures":{"description":"Figures by id.","type":"object","x-id":"figure","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"before-you-start":{"description":"What must be known before the first step.","type":"array","items":{}},"phases":{"description":"The phases in their order.","type":"array","items":{}},"concessions":{"description":"Findings that are let stand, each at one step.","type":"array","items":{}},"at-installation":{"description":"What whoever installs the unit must do.","$ref":"common.schema.json#/$defs/prose-list"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"$defs":{"revision":{"description":"A revision of the procedure.","type":"object","properties":{"revision":{"description":"The revision.","type":"string"},"date":{"description":"Day of the revision.","type":"string","pattern":"^\\d{4}-\\d{2}-\\d{2}$","x-date":true},"what":{"description":"What changed.","$ref":"common.schema.json#/$defs/prose"},"by":{"description":"Who changed it.","type":"string"}},"required":["revision","what"],"additionalProperties":false,"x-own":true},"notice-line":{"description":"A text, or a warning, caution or notice.","type":["string","object"],"x-shorthand":"say","x-own":true,"properties":{"say":{"description":"A plain text.","$ref":"common.schema.json#/$defs/prose"},"warning":{"description":"What could kill or seriously injure if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"caution":{"description":"What could injure slightly or moderately if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"notice":{"description":"What could damage parts or equipment; not about injury. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"figure":{"description":"A figure that shows it.","type":"string","x-ref":"figure"},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"additionalProperties":false},"phase":{"description":"A phase of the work.","type":"object","properties":{"phase":{"description":"Name of the phase.","$ref":"common.schema.json#/$defs/prose"},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"warning":{"description":"What could kill or seriously injure if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"caution":{"description":"What could injure slightly or moderately if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"notice":{"description":"What could damage parts or equipment; not about injury. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"},"steps":{"description":"The steps in their order.","type":"array","items":{}}},"required":["phase","steps"],"additionalProperties":false,"x-own":true},"step":{"description":"A step.","type":"object","properties":{"step":{"description":"Id of the step.","type":"string","x-declares":"step"},"title":{"description":"What is done, in a few words.","$ref":"common.schema.json#/$defs/prose"},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"sign":{"description":"Who must sign before the work goes on.","type":"string","enum":["fitter","inspector","supervisor","customer"]},"people":{"description":"How many people it takes.","type":"string","pattern":"^[1-9]\\d*$"},"optional":{"description":"The step may be left out.","type":"string","pattern":"^(true|false)$"},"figure":{"description":"A figure that shows it.","type":["string","array"],"x-ref":"figure","items":{"type":"string"},"minItems":1},"warning":{"description":"What could kill or seriously injure if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"caution":{"description":"What could injure slightly or moderately if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"notice":{"description":"What could damage parts or equipment; not about injury. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"},"do":{"description":"The instructions in their order.","type":"array","items":{}}},"required":["step","title","do"],"additionalProperties":false,"x-own":true},"tool-use":{"description":"A tool, or a tool and how many of it.","type":["string","object"],"properties":{"tool":{"description":"The tool.","type":"string","x-ref":"tool"},"count":{"description":"How many of it.","type":"string","pattern":"^[1-9]\\d*$"}},"required":["tool"],"additionalProperties":false},"hold":{"description":"Where it is held, and with what.","type":["string","object"],"x-shorthand":"at","properties":{"at":{"description":"Where it is held.","$ref":"common.schema.json#/$defs/prose"},"with":{"description":"Tools it is done with.","type":["string","array","object"],"x-ref":"tool","x-shorthand":"tool","items":{"$ref":"#/$defs/tool-use"},"properties":{"tool":{"description":"The tool.","type":"string","x-ref":"tool"},"count":{"description":"How many of it.","type":"string","pattern":"^[1-9]\\d*$"}},"required":["tool"],"additionalProperties":false}},"required":["at"],"additionalProperties":false},"if-not":{"description":"What to do when it is not as it should be.","type":"object","properties":{"replace":{"description":"Parts to renew.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"reject":{"description":"The unit or part is rejected; stop and ask.","type":"string","pattern":"^(true|false)$"},"go-to":{"description":"An earlier step to go back to.","type":"string","x-ref":"step"},"at-most":{"description":"How many times.","type":"string","pattern":"^[1-9]\\d*$"},"then":{"description":"What to do when it is still not right.","$ref":"common.schema.json#/$defs/prose"},"do":{"description":"Further instructions.","type":"array","items":{}},"say":{"description":"What to do, in words.","$ref":"common.schema.json#/$defs/prose"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":[],"additionalProperties":false},"instruction":{},"instruction-keys":{"description":"Keys that every instruction may have.","type":"object","properties":{"with":{"description":"Tools it is done with.","type":["string","array","object"],"x-ref":"tool","x-shorthand":"tool","items":{"$ref":"#/$defs/tool-use"},"properties":{"tool":{"description":"The tool.","type":"string","x-ref":"tool"},"count":{"description":"How many of it.","type":"string","pattern":"^[1-9]\\d*$"}},"required":["tool"],"additionalProperties":false},"using":{"description":"Consumables it is done with.","type":["string","array"],"x-ref":"consumable","items":{"type":"string"},"minItems":1},"say":{"description":"Own wording, printed instead of the written sentence.","$ref":"common.schema.json#/$defs/prose"},"warning":{"description":"What could kill or seriously injure if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"caution":{"description":"What could injure slightly or moderately if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"notice":{"description":"What could damage parts or equipment; not about injury. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"figure":{"description":"A figure that shows it.","type":["string","array"],"x-ref":"figure","items":{"type":"string"},"minItems":1},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}}},"sentence":{"description":"An instruction in words alone.","type":"object","x-own":true,"x-verb":"say","x-shorthand":"say","allOf":[{"$ref":"#/$defs/instruction-keys"}],"required":["say"],"unevaluatedProperties":false},"verb-loosen":{"description":"Loosen a fastener without taking it off.","type":"object","x-own":true,"x-verb":"loosen","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"loosen":{"description":"Fasteners to loosen.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"hold":{"description":"What is counter-held, and with what.","$ref":"#/$defs/hold"}},"required":["loosen"],"unevaluatedProperties":false},"verb-remove":{"description":"Take a part off.","type":"object","x-own":true,"x-verb":"remove","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"remove":{"description":"Parts to take off.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"hold":{"description":"What is counter-held, and with what.","$ref":"#/$defs/hold"},"count":{"description":"How many pieces, where not all.","type":"string","pattern":"^[1-9]\\d*$"}},"required":["remove"],"unevaluatedProperties":false},"verb-install":{"description":"Fit a part.","type":"object","x-own":true,"x-verb":"install","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"install":{"description":"Parts to fit.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"count":{"description":"How many pieces, where not all.","type":"string","pattern":"^[1-9]\\d*$"},"place":{"description":"The part it is fitted to, where there are several.","type":"string","x-ref":"part"},"orient":{"description":"How it faces.","$ref":"common.schema.json#/$defs/prose"},"locate":{"description":"What it locates on.","$ref":"common.schema.json#/$defs/prose"},"trial":{"description":"A trial fit: it comes off again.","type":"string","pattern":"^(true|false)$"}},"required":["install"],"unevaluatedProperties":false},"verb-seat":{"description":"Seat a ring that was only released.","type":"object","x-own":true,"x-verb":"seat","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"seat":{"description":"Rings to seat.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1}},"required":["seat"],"unevaluatedProperties":false},"verb-tighten":{"description":"Tighten a fastener.","type":"object","x-own":true,"x-verb":"tighten","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"tighten":{"description":"Fasteners to tighten.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"torque":{"description":"Torque with unit and tolerance.","type":["string","object"],"x-quantity":"torque","x-by-build":true,"additionalProperties":{"type":"string"}},"angle":{"description":"Angle turned after the torque.","type":["string","object"],"x-quantity":"angle","x-by-build":true,"additionalProperties":{"type":"string"}},"passes":{"description":"Torque of each pass; the last is the final one.","type":"array","x-quantity":"torque","items":{"type":"string"}},"in-order":{"description":"Order of the pieces.","type":["string","array"],"items":{"type":"string"}},"plus":{"description":"A reading that is added to the torque, such as the prevailing torque.","type":"string","x-ref":"reading"},"count":{"description":"How many pieces, where not all.","type":"string","pattern":"^[1-9]\\d*$"},"hold":{"description":"What is counter-held, and with what.","$ref":"#/$defs/hold"}},"required":["tighten"],"unevaluatedProperties":false},"verb-apply":{"description":"Put a consumable on.","type":"object","x-own":true,"x-verb":"apply","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"apply":{"description":"What is applied.","type":["string","array"],"x-ref":"consumable","items":{"type":"string"},"minItems":1},"to":{"description":"Parts it is applied to.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"at":{"description":"Where on the part: thread, face, bore.","$ref":"common.schema.json#/$defs/prose"},"amount":{"description":"How much of it.","$ref":"common.schema.json#/$defs/prose"}},"required":["apply"],"unevaluatedProperties":false},"verb-clean":{"description":"Clean a part.","type":"object","x-own":true,"x-verb":"clean","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"clean":{"description":"Parts to clean.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"at":{"description":"Where on the part, where not all of it: thread, bore, groove.","$ref":"common.schema.json#/$defs/prose"},"by":{"description":"How it is cleaned.","type":"string","enum":["wash","ultrasonic","brush","wire-brush","wipe","blast","caustic","solvent","steam","compressed-air"]}},"required":["clean"],"unevaluatedProperties":false},"verb-identify":{"description":"Find out what only the bench can tell.","type":"object","x-own":true,"x-verb":"identify","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"identify":{"description":"What is found out.","type":"string","x-ref":"outcome"}},"required":["identify"],"unevaluatedProperties":false},"verb-inspect":{"description":"Look a part over.","type":"object","x-own":true,"x-verb":"inspect","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"inspect":{"description":"Parts to inspect.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"look-for":{"description":"What to look for.","$ref":"common.schema.json#/$defs/prose-list"},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["inspect"],"unevaluatedProperties":false},"verb-measure":{"description":"Measure something against its limit.","type":"object","x-own":true,"x-verb":"measure","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"measure":{"description":"What is measured.","type":"string","x-ref":"limit-or-reading"},"accept":{"description":"What is acceptable; `record-only` where the value is only written down.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"places":{"description":"Where it is measured: a number of places or their names.","type":["string","array"],"items":{"type":"string"},"pattern":"^[1-9]\\d*$"},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["measure"],"unevaluatedProperties":false},"verb-calculate":{"description":"Work a value out of readings.","type":"object","x-own":true,"x-verb":"calculate","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"calculate":{"description":"What is worked out.","type":"string","x-ref":"limit-or-reading"},"from":{"description":"Signed readings and quantities, for example [+bore-read, -journal-read].","type":["string","array"],"x-ref":"limit-or-reading","x-signed":true,"items":{"type":"string"}},"accept":{"description":"What is acceptable; `record-only` where the value is only written down.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["calculate"],"unevaluatedProperties":false},"verb-choose":{"description":"Choose the size of a part.","type":"object","x-own":true,"x-verb":"choose","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"choose":{"description":"The part that comes in sizes.","type":"string","x-ref":"part"},"size":{"description":"Reading and signed quantities that give the size.","type":["string","array"],"x-ref":"limit-or-reading","x-signed":true,"items":{"type":"string"}}},"required":["choose"],"unevaluatedProperties":false},"verb-mark":{"description":"Mark the position of parts to each other.","type":"object","x-own":true,"x-verb":"mark","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"mark":{"description":"Parts to mark.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"by":{"description":"How the mark is made; cleaning takes off paint.","type":"string","enum":["scribe","punch","paint","etch"]},"across":{"description":"Parts that the mark runs across to.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1}},"required":["mark"],"unevaluatedProperties":false},"verb-align":{"description":"Bring parts back to their marks.","type":"object","x-own":true,"x-verb":"align","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"align":{"description":"Parts to align.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"to":{"description":"Parts to align it to.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1}},"required":["align"],"unevaluatedProperties":false},"verb-press":{"description":"Press a part in or on.","type":"object","x-own":true,"x-verb":"press","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"press":{"description":"Parts to press.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"force":{"description":"Force not to be exceeded.","type":"string","x-quantity":"force"},"to":{"description":"How far.","$ref":"common.schema.json#/$defs/prose"},"place":{"description":"The part it is pressed into or onto, where there are several.","type":"string","x-ref":"part"},"orient":{"description":"How it faces.","$ref":"common.schema.json#/$defs/prose"},"locate":{"description":"What it locates on.","$ref":"common.schema.json#/$defs/prose"}},"required":["press"],"unevaluatedProperties":false},"verb-heat":{"description":"Heat a part.","type":"object","x-own":true,"x-verb":"heat","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"heat":{"description":"Parts to heat.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"until":{"description":"Temperature to reach.","type":"string","x-quantity":"temperature"}},"required":["heat"],"unevaluatedProperties":false},"verb-cool":{"description":"Cool a part.","type":"object","x-own":true,"x-verb":"cool","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"cool":{"description":"Parts to cool.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"until":{"description":"Temperature to reach.","type":"string","x-quantity":"temperature"}},"required":["cool"],"unevaluatedProperties":false},"verb-balance":{"description":"Balance a group of parts.","type":"object","x-own":true,"x-verb":"balance","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"balance":{"description":"The group.","type":"string","x-ref":"balance-group"},"grade":{"description":"Balance grade, where it is not the family's.","type":"string"},"accept":{"description":"What is acceptable; `record-only` where the value is only written down.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["balance"],"unevaluatedProperties":false},"verb-adjust":{"description":"Set an adjustment.","type":"object","x-own":true,"x-verb":"adjust","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"adjust":{"description":"Parts to adjust.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"until":{"description":"What must be reached.","$ref":"common.schema.json#/$defs/prose"},"accept":{"description":"What is acceptable; `record-only` where the value is only written down.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"back-off":{"description":"How far it is turned back then.","type":"string"},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["adjust"],"unevaluatedProperties":false},"verb-check":{"description":"Check something.","type":"object","x-own":true,"x-verb":"check","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"check":{"description":"A check of the family by id, or what must be found true.","$ref":"common.schema.json#/$defs/prose","x-ref":"check","x-ref-or-prose":true},"accept":{"description":"What is acceptable; `record-only` where the value is only written down.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["check"],"unevaluatedProperties":false},"verb-wait":{"description":"Wait.","type":"object","x-own":true,"x-verb":"wait","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"wait":{"description":"How long, or `cure`.","type":"string","x-quantity":"time"},"of":{"description":"The consumable that cures meanwhile.","type":["string","array"],"x-ref":"consumable","items":{"type":"string"},"minItems":1}},"required":["wait"],"unevaluatedProperties":false},"verb-send":{"description":"Send a part out.","type":"object","x-own":true,"x-verb":"send","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"send":{"description":"Parts to send.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"to":{"description":"Where to, and what for.","$ref":"common.schema.json#/$defs/prose"},"certificate":{"description":"The certificate that must come back.","$ref":"common.schema.json#/$defs/prose"}},"required":["send"],"unevaluatedProperties":false},"verb-receive":{"description":"Take a part in.","type":"object","x-own":true,"x-verb":"receive","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"receive":{"description":"Parts taken in.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"certificate":{"description":"The certificate that comes with it.","$ref":"common.schema.json#/$defs/prose"}},"required":["receive"],"unevaluatedProperties":false},"verb-return":{"description":"Give a part back to its owner.","type":"object","x-own":true,"x-verb":"return","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"return":{"description":"Parts given back.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"to":{"description":"To whom.","$ref":"common.schema.json#/$defs/prose"}},"required":["return"],"unevaluatedProperties":false},"verb-discard":{"description":"Scrap a part.","type":"object","x-own":true,"x-verb":"discard","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"discard":{"description":"Parts to scrap.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"to":{"description":"Where to.","$ref":"common.schema.json#/$defs/prose"}},"required":["discard"],"unevaluatedProperties":false},"verb-record":{"description":"Write something down.","type":"object","x-own":true,"x-verb":"record","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"record":{"description":"What is written down.","$ref":"common.schema.json#/$defs/prose"},"serial":{"description":"Parts whose serial number is written down.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1}},"required":["record"],"unevaluatedProperties":false},"concession":{"description":"A finding that is let stand.","type":"object","properties":{"rule":{"description":"Id of the rule.","type":"string","x-ref":"rule"},"at":{"description":"The step it is let stand at.","type":"string","x-ref":"step"},"about":{"description":"The ids that the finding is about, where the step has several.","type":["string","array"],"items":{"type":"string"}},"because":{"description":"Why it may stand.","$ref":"common.schema.json#/$defs/prose"},"by":{"description":"Who allows it.","type":"string"},"until":{"description":"Last day on which it holds.","type":"string","pattern":"^\\d{4}-\\d{2}-\\d{2}$","x-date":true}},"required":["rule","because","by","until"],"additionalProperties":false,"x-own":true},"reading":{"description":"A value that is read on the bench and used later.","type":"object","properties":{"name":{"description":"What is read, as the sheet prints it.","$ref":"common.schema.json#/$defs/prose"},"quantity":{"description":"The dimension of the value.","type":"string","enum":["torque","force","length","angle","temperature","pressure","mass","unbalance","time","rotational-speed","voltage","current","resistance","flow","ratio"]},"accept":{"description":"What is acceptable.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true},"figure":{"description":"A figure.","type":"object","properties":{"file":{"description":"Path of the SVG file, relative to this document.","type":"string","x-path":"figure"},"alt":{"description":"What the figure shows, in words, for whoever cannot see it.","$ref":"common.schema.json#/$defs/prose"},"caption":{"description":"The line printed below the figure.","$ref":"common.schema.json#/$defs/prose"}},"required":["file"],"additionalProperties":false,"x-own":true}}};
+const schema41 = {"$schema":"https://json-schema.org/draft/2020-12/schema","title":"Witnessmark procedure","description":"A rebuild procedure: phases and steps for the builds that it covers.","type":"object","additionalProperties":false,"required":["witnessmark","procedure","title","revision","family","phases"],"properties":{"witnessmark":{"description":"Version of the document format. Always 1.","type":"string","pattern":"^1$"},"procedure":{"description":"Number of the procedure.","type":"string"},"title":{"description":"Title of the procedure.","$ref":"common.schema.json#/$defs/prose"},"revision":{"description":"Revision, by letter or number.","type":"string"},"status":{"description":"Where it stands in its life.","type":"string","enum":["draft","released","withdrawn"]},"family":{"description":"Path of the family document, relative to this one.","type":"string","x-path":"family"},"kit":{"description":"Path of the kit bill, or a list of them.","type":["string","array"],"x-path":"kit","items":{"type":"string"}},"stores":{"description":"Path of the stores document, or a list of them.","type":["string","array"],"x-path":"stores","items":{"type":"string"}},"covers":{"description":"The units it covers.","type":"object","properties":{"variants":{"description":"Variants that it covers; all where none is named.","type":["string","array"],"x-ref":"variant","items":{"type":"string"},"minItems":1},"options":{"description":"Options that a unit may arrive with; none where the list is absent. A procedure without `covers` covers the whole family.","type":["string","array"],"x-ref":"option","items":{"type":"string"}}},"required":[],"additionalProperties":false},"adds":{"description":"Options that may be fitted by this procedure.","type":["string","array"],"x-ref":"option","items":{"type":"string"}},"starts":{"description":"How the unit is at the start: assembled, parts, or an assembly of the family.","type":"string","x-ref":"assembly","x-words":["assembled","parts"]},"ends":{"description":"How the unit is at the end: assembled, parts, or an assembly of the family.","type":"string","x-ref":"assembly","x-words":["assembled","parts"]},"prepared-by":{"description":"Who prepared it.","type":"string"},"checked-by":{"description":"Who checked it.","type":"string"},"approved-by":{"description":"Who approved it.","type":"string"},"revisions":{"description":"What changed, newest first.","type":"array","items":{}},"tools":{"description":"Tools the fitter lays out before starting.","type":["string","array"],"x-ref":"tool","x-listing":true,"items":{"type":"string"}},"consumables":{"description":"Consumables the fitter lays out before starting.","type":["string","array"],"x-ref":"consumable","x-listing":true,"items":{"type":"string"}},"protective-equipment":{"description":"What the fitter wears.","$ref":"common.schema.json#/$defs/prose-list"},"readings":{"description":"Values that are read and used later in this procedure.","type":"object","x-id":"reading","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"figures":{"description":"Figures by id.","type":"object","x-id":"figure","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"before-you-start":{"description":"What must be known before the first step.","type":"array","items":{}},"phases":{"description":"The phases in their order.","type":"array","items":{}},"concessions":{"description":"Findings that are let stand, each at one step.","type":"array","items":{}},"at-installation":{"description":"What whoever installs the unit must do.","$ref":"common.schema.json#/$defs/prose-list"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"$defs":{"revision":{"description":"A revision of the procedure.","type":"object","properties":{"revision":{"description":"The revision.","type":"string"},"date":{"description":"Day of the revision.","type":"string","pattern":"^\\d{4}-\\d{2}-\\d{2}$","x-date":true},"what":{"description":"What changed.","$ref":"common.schema.json#/$defs/prose"},"by":{"description":"Who changed it.","type":"string"}},"required":["revision","what"],"additionalProperties":false,"x-own":true},"notice-line":{"description":"A text, or a warning, caution or notice.","type":["string","object"],"x-shorthand":"say","x-own":true,"properties":{"say":{"description":"A plain text.","$ref":"common.schema.json#/$defs/prose"},"warning":{"description":"What could kill or seriously injure if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"caution":{"description":"What could injure slightly or moderately if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"notice":{"description":"What could damage parts or equipment; not about injury. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"figure":{"description":"A figure that shows it.","type":"string","x-ref":"figure"},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"additionalProperties":false},"phase":{"description":"A phase of the work.","type":"object","properties":{"phase":{"description":"Name of the phase.","$ref":"common.schema.json#/$defs/prose"},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"warning":{"description":"What could kill or seriously injure if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"caution":{"description":"What could injure slightly or moderately if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"notice":{"description":"What could damage parts or equipment; not about injury. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"},"steps":{"description":"The steps in their order.","type":"array","items":{}}},"required":["phase","steps"],"additionalProperties":false,"x-own":true},"step":{"description":"A step.","type":"object","properties":{"step":{"description":"Id of the step.","type":"string","x-declares":"step"},"title":{"description":"What is done, in a few words.","$ref":"common.schema.json#/$defs/prose"},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"sign":{"description":"Who must sign before the work goes on.","type":"string","enum":["fitter","inspector","supervisor","customer"]},"people":{"description":"How many people it takes.","type":"string","pattern":"^[1-9]\\d*$"},"optional":{"description":"The step may be left out.","type":"string","pattern":"^(true|false)$"},"figure":{"description":"A figure that shows it.","type":["string","array"],"x-ref":"figure","items":{"type":"string"},"minItems":1},"warning":{"description":"What could kill or seriously injure if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"caution":{"description":"What could injure slightly or moderately if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"notice":{"description":"What could damage parts or equipment; not about injury. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"},"do":{"description":"The instructions in their order.","type":"array","items":{}}},"required":["step","title","do"],"additionalProperties":false,"x-own":true},"tool-use":{"description":"A tool, or a tool and how many of it.","type":["string","object"],"properties":{"tool":{"description":"The tool.","type":"string","x-ref":"tool"},"count":{"description":"How many of it.","type":"string","pattern":"^[1-9]\\d*$"}},"required":["tool"],"additionalProperties":false},"hold":{"description":"Where it is held, and with what.","type":["string","object"],"x-shorthand":"at","properties":{"at":{"description":"Where it is held.","$ref":"common.schema.json#/$defs/prose"},"with":{"description":"Tools it is done with.","type":["string","array","object"],"x-ref":"tool","x-shorthand":"tool","items":{"$ref":"#/$defs/tool-use"},"properties":{"tool":{"description":"The tool.","type":"string","x-ref":"tool"},"count":{"description":"How many of it.","type":"string","pattern":"^[1-9]\\d*$"}},"required":["tool"],"additionalProperties":false}},"required":["at"],"additionalProperties":false},"if-not":{"description":"What to do when it is not as it should be.","type":"object","properties":{"replace":{"description":"Parts to renew.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"reject":{"description":"The unit or part is rejected; stop and ask.","type":"string","pattern":"^(true|false)$"},"go-to":{"description":"An earlier step to go back to.","type":"string","x-ref":"step"},"at-most":{"description":"How many times.","type":"string","pattern":"^[1-9]\\d*$"},"then":{"description":"What to do when it is still not right.","$ref":"common.schema.json#/$defs/prose"},"do":{"description":"Further instructions.","type":"array","items":{}},"say":{"description":"What to do, in words.","$ref":"common.schema.json#/$defs/prose"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":[],"additionalProperties":false},"instruction":{},"instruction-keys":{"description":"Keys that every instruction may have.","type":"object","x-order":["to","across","when","unless","…","with","using","hold","accept","look-for","places","say","warning","caution","notice","figure","if-not","note"],"properties":{"with":{"description":"Tools it is done with.","type":["string","array","object"],"x-ref":"tool","x-shorthand":"tool","items":{"$ref":"#/$defs/tool-use"},"properties":{"tool":{"description":"The tool.","type":"string","x-ref":"tool"},"count":{"description":"How many of it.","type":"string","pattern":"^[1-9]\\d*$"}},"required":["tool"],"additionalProperties":false},"using":{"description":"Consumables it is done with.","type":["string","array"],"x-ref":"consumable","items":{"type":"string"},"minItems":1},"say":{"description":"Own wording, printed instead of the written sentence.","$ref":"common.schema.json#/$defs/prose"},"warning":{"description":"What could kill or seriously injure if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"caution":{"description":"What could injure slightly or moderately if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"notice":{"description":"What could damage parts or equipment; not about injury. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"figure":{"description":"A figure that shows it.","type":["string","array"],"x-ref":"figure","items":{"type":"string"},"minItems":1},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}}},"sentence":{"description":"An instruction in words alone.","type":"object","x-own":true,"x-verb":"say","x-shorthand":"say","allOf":[{"$ref":"#/$defs/instruction-keys"}],"required":["say"],"unevaluatedProperties":false},"verb-loosen":{"description":"Loosen a fastener without taking it off.","type":"object","x-own":true,"x-verb":"loosen","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"loosen":{"description":"Fasteners to loosen.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"hold":{"description":"What is counter-held, and with what.","$ref":"#/$defs/hold"}},"required":["loosen"],"unevaluatedProperties":false},"verb-remove":{"description":"Take a part off.","type":"object","x-own":true,"x-verb":"remove","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"remove":{"description":"Parts to take off.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"hold":{"description":"What is counter-held, and with what.","$ref":"#/$defs/hold"},"count":{"description":"How many pieces, where not all.","type":"string","pattern":"^[1-9]\\d*$"}},"required":["remove"],"unevaluatedProperties":false},"verb-install":{"description":"Fit a part.","type":"object","x-own":true,"x-verb":"install","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"install":{"description":"Parts to fit.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"count":{"description":"How many pieces, where not all.","type":"string","pattern":"^[1-9]\\d*$"},"place":{"description":"The part it is fitted to, where there are several.","type":"string","x-ref":"part"},"orient":{"description":"How it faces.","$ref":"common.schema.json#/$defs/prose"},"locate":{"description":"What it locates on.","$ref":"common.schema.json#/$defs/prose"},"trial":{"description":"A trial fit: it comes off again.","type":"string","pattern":"^(true|false)$"}},"required":["install"],"unevaluatedProperties":false},"verb-seat":{"description":"Seat a ring that was only released.","type":"object","x-own":true,"x-verb":"seat","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"seat":{"description":"Rings to seat.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1}},"required":["seat"],"unevaluatedProperties":false},"verb-tighten":{"description":"Tighten a fastener.","type":"object","x-own":true,"x-verb":"tighten","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"tighten":{"description":"Fasteners to tighten.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"torque":{"description":"Torque with unit and tolerance.","type":["string","object"],"x-quantity":"torque","x-by-build":true,"additionalProperties":{"type":"string"}},"angle":{"description":"Angle turned after the torque.","type":["string","object"],"x-quantity":"angle","x-by-build":true,"additionalProperties":{"type":"string"}},"passes":{"description":"Torque of each pass; the last is the final one.","type":"array","x-quantity":"torque","items":{"type":"string"}},"in-order":{"description":"Order of the pieces.","type":["string","array"],"items":{"type":"string"}},"plus":{"description":"A reading that is added to the torque, such as the prevailing torque.","type":"string","x-ref":"reading"},"count":{"description":"How many pieces, where not all.","type":"string","pattern":"^[1-9]\\d*$"},"hold":{"description":"What is counter-held, and with what.","$ref":"#/$defs/hold"}},"required":["tighten"],"unevaluatedProperties":false},"verb-apply":{"description":"Put a consumable on.","type":"object","x-own":true,"x-verb":"apply","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"apply":{"description":"What is applied.","type":["string","array"],"x-ref":"consumable","items":{"type":"string"},"minItems":1},"to":{"description":"Parts it is applied to.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"at":{"description":"Where on the part: thread, face, bore.","$ref":"common.schema.json#/$defs/prose"},"amount":{"description":"How much of it.","$ref":"common.schema.json#/$defs/prose"}},"required":["apply"],"unevaluatedProperties":false},"verb-clean":{"description":"Clean a part.","type":"object","x-own":true,"x-verb":"clean","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"clean":{"description":"Parts to clean.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"at":{"description":"Where on the part, where not all of it: thread, bore, groove.","$ref":"common.schema.json#/$defs/prose"},"by":{"description":"How it is cleaned.","type":"string","enum":["wash","ultrasonic","brush","wire-brush","wipe","blast","caustic","solvent","steam","compressed-air"]}},"required":["clean"],"unevaluatedProperties":false},"verb-identify":{"description":"Find out what only the bench can tell.","type":"object","x-own":true,"x-verb":"identify","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"identify":{"description":"What is found out.","type":"string","x-ref":"outcome"}},"required":["identify"],"unevaluatedProperties":false},"verb-inspect":{"description":"Look a part over.","type":"object","x-own":true,"x-verb":"inspect","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"inspect":{"description":"Parts to inspect.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"look-for":{"description":"What to look for.","$ref":"common.schema.json#/$defs/prose-list"},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["inspect"],"unevaluatedProperties":false},"verb-measure":{"description":"Measure something against its limit.","type":"object","x-own":true,"x-verb":"measure","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"measure":{"description":"What is measured.","type":"string","x-ref":"limit-or-reading"},"accept":{"description":"What is acceptable; `record-only` where the value is only written down.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"places":{"description":"Where it is measured: a number of places or their names.","type":["string","array"],"items":{"type":"string"},"pattern":"^[1-9]\\d*$"},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["measure"],"unevaluatedProperties":false},"verb-calculate":{"description":"Work a value out of readings.","type":"object","x-own":true,"x-verb":"calculate","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"calculate":{"description":"What is worked out.","type":"string","x-ref":"limit-or-reading"},"from":{"description":"Signed readings and quantities, for example [+bore-read, -journal-read].","type":["string","array"],"x-ref":"limit-or-reading","x-signed":true,"items":{"type":"string"}},"accept":{"description":"What is acceptable; `record-only` where the value is only written down.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["calculate"],"unevaluatedProperties":false},"verb-choose":{"description":"Choose the size of a part.","type":"object","x-own":true,"x-verb":"choose","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"choose":{"description":"The part that comes in sizes.","type":"string","x-ref":"part"},"size":{"description":"Reading and signed quantities that give the size.","type":["string","array"],"x-ref":"limit-or-reading","x-signed":true,"items":{"type":"string"}}},"required":["choose"],"unevaluatedProperties":false},"verb-mark":{"description":"Mark the position of parts to each other.","type":"object","x-own":true,"x-verb":"mark","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"mark":{"description":"Parts to mark.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"by":{"description":"How the mark is made; cleaning takes off paint.","type":"string","enum":["scribe","punch","paint","etch"]},"across":{"description":"Parts that the mark runs across to.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1}},"required":["mark"],"unevaluatedProperties":false},"verb-align":{"description":"Bring parts back to their marks.","type":"object","x-own":true,"x-verb":"align","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"align":{"description":"Parts to align.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"to":{"description":"Parts to align it to.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1}},"required":["align"],"unevaluatedProperties":false},"verb-press":{"description":"Press a part in or on.","type":"object","x-own":true,"x-verb":"press","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"press":{"description":"Parts to press.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"force":{"description":"Force not to be exceeded.","type":"string","x-quantity":"force"},"to":{"description":"How far.","$ref":"common.schema.json#/$defs/prose"},"place":{"description":"The part it is pressed into or onto, where there are several.","type":"string","x-ref":"part"},"orient":{"description":"How it faces.","$ref":"common.schema.json#/$defs/prose"},"locate":{"description":"What it locates on.","$ref":"common.schema.json#/$defs/prose"}},"required":["press"],"unevaluatedProperties":false},"verb-heat":{"description":"Heat a part.","type":"object","x-own":true,"x-verb":"heat","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"heat":{"description":"Parts to heat.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"until":{"description":"Temperature to reach.","type":"string","x-quantity":"temperature"}},"required":["heat"],"unevaluatedProperties":false},"verb-cool":{"description":"Cool a part.","type":"object","x-own":true,"x-verb":"cool","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"cool":{"description":"Parts to cool.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"until":{"description":"Temperature to reach.","type":"string","x-quantity":"temperature"}},"required":["cool"],"unevaluatedProperties":false},"verb-balance":{"description":"Balance a group of parts.","type":"object","x-own":true,"x-verb":"balance","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"balance":{"description":"The group.","type":"string","x-ref":"balance-group"},"grade":{"description":"Balance grade, where it is not the family's.","type":"string"},"accept":{"description":"What is acceptable; `record-only` where the value is only written down.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["balance"],"unevaluatedProperties":false},"verb-adjust":{"description":"Set an adjustment.","type":"object","x-own":true,"x-verb":"adjust","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"adjust":{"description":"Parts to adjust.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"until":{"description":"What must be reached.","$ref":"common.schema.json#/$defs/prose"},"accept":{"description":"What is acceptable; `record-only` where the value is only written down.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"back-off":{"description":"How far it is turned back then.","type":"string"},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["adjust"],"unevaluatedProperties":false},"verb-check":{"description":"Check something.","type":"object","x-own":true,"x-verb":"check","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"check":{"description":"A check of the family by id, or what must be found true.","$ref":"common.schema.json#/$defs/prose","x-ref":"check","x-ref-or-prose":true},"accept":{"description":"What is acceptable; `record-only` where the value is only written down.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["check"],"unevaluatedProperties":false},"verb-wait":{"description":"Wait.","type":"object","x-own":true,"x-verb":"wait","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"wait":{"description":"How long, or `cure`.","type":"string","x-quantity":"time"},"of":{"description":"The consumable that cures meanwhile.","type":["string","array"],"x-ref":"consumable","items":{"type":"string"},"minItems":1}},"required":["wait"],"unevaluatedProperties":false},"verb-send":{"description":"Send a part out.","type":"object","x-own":true,"x-verb":"send","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"send":{"description":"Parts to send.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"to":{"description":"Where to, and what for.","$ref":"common.schema.json#/$defs/prose"},"certificate":{"description":"The certificate that must come back.","$ref":"common.schema.json#/$defs/prose"}},"required":["send"],"unevaluatedProperties":false},"verb-receive":{"description":"Take a part in.","type":"object","x-own":true,"x-verb":"receive","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"receive":{"description":"Parts taken in.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"certificate":{"description":"The certificate that comes with it.","$ref":"common.schema.json#/$defs/prose"}},"required":["receive"],"unevaluatedProperties":false},"verb-return":{"description":"Give a part back to its owner.","type":"object","x-own":true,"x-verb":"return","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"return":{"description":"Parts given back.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"to":{"description":"To whom.","$ref":"common.schema.json#/$defs/prose"}},"required":["return"],"unevaluatedProperties":false},"verb-discard":{"description":"Scrap a part.","type":"object","x-own":true,"x-verb":"discard","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"discard":{"description":"Parts to scrap.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"to":{"description":"Where to.","$ref":"common.schema.json#/$defs/prose"}},"required":["discard"],"unevaluatedProperties":false},"verb-record":{"description":"Write something down.","type":"object","x-own":true,"x-verb":"record","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"record":{"description":"What is written down.","$ref":"common.schema.json#/$defs/prose"},"serial":{"description":"Parts whose serial number is written down.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1}},"required":["record"],"unevaluatedProperties":false},"concession":{"description":"A finding that is let stand.","type":"object","properties":{"rule":{"description":"Id of the rule.","type":"string","x-ref":"rule"},"at":{"description":"The step it is let stand at.","type":"string","x-ref":"step"},"about":{"description":"The ids that the finding is about, where the step has several.","type":["string","array"],"items":{"type":"string"}},"because":{"description":"Why it may stand.","$ref":"common.schema.json#/$defs/prose"},"by":{"description":"Who allows it.","type":"string"},"until":{"description":"Last day on which it holds.","type":"string","pattern":"^\\d{4}-\\d{2}-\\d{2}$","x-date":true}},"required":["rule","because","by","until"],"additionalProperties":false,"x-own":true},"reading":{"description":"A value that is read on the bench and used later.","type":"object","properties":{"name":{"description":"What is read, as the sheet prints it.","$ref":"common.schema.json#/$defs/prose"},"quantity":{"description":"The dimension of the value.","type":"string","enum":["torque","force","length","angle","temperature","pressure","mass","unbalance","time","rotational-speed","voltage","current","resistance","flow","ratio"]},"accept":{"description":"What is acceptable.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true},"figure":{"description":"A figure.","type":"object","properties":{"file":{"description":"Path of the SVG file, relative to this document.","type":"string","x-path":"figure"},"alt":{"description":"What the figure shows, in words, for whoever cannot see it.","$ref":"common.schema.json#/$defs/prose"},"caption":{"description":"The line printed below the figure.","$ref":"common.schema.json#/$defs/prose"}},"required":["file"],"additionalProperties":false,"x-own":true}}};
 
 function validate123(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
@@ -5980,7 +5980,7 @@ errors++;
 if(data.optional !== undefined){
 let data6 = data.optional;
 if(typeof data6 === "string"){
-if(!pattern10.test(data6)){
+if(!pattern9.test(data6)){
 const err9 = {instancePath:instancePath+"/optional",schemaPath:"#/properties/optional/pattern",keyword:"pattern",params:{pattern: "^(true|false)$"},message:"must match pattern \""+"^(true|false)$"+"\""};
 if(vErrors === null){
 vErrors = [err9];
@@ -6094,7 +6094,7 @@ validate154.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false}
 
 export const procedure_sentence = validate162;
 const schema50 = {"description":"An instruction in words alone.","type":"object","x-own":true,"x-verb":"say","x-shorthand":"say","allOf":[{"$ref":"#/$defs/instruction-keys"}],"required":["say"],"unevaluatedProperties":false};
-const schema51 = {"description":"Keys that every instruction may have.","type":"object","properties":{"with":{"description":"Tools it is done with.","type":["string","array","object"],"x-ref":"tool","x-shorthand":"tool","items":{"$ref":"#/$defs/tool-use"},"properties":{"tool":{"description":"The tool.","type":"string","x-ref":"tool"},"count":{"description":"How many of it.","type":"string","pattern":"^[1-9]\\d*$"}},"required":["tool"],"additionalProperties":false},"using":{"description":"Consumables it is done with.","type":["string","array"],"x-ref":"consumable","items":{"type":"string"},"minItems":1},"say":{"description":"Own wording, printed instead of the written sentence.","$ref":"common.schema.json#/$defs/prose"},"warning":{"description":"What could kill or seriously injure if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"caution":{"description":"What could injure slightly or moderately if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"notice":{"description":"What could damage parts or equipment; not about injury. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"figure":{"description":"A figure that shows it.","type":["string","array"],"x-ref":"figure","items":{"type":"string"},"minItems":1},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}}};
+const schema51 = {"description":"Keys that every instruction may have.","type":"object","x-order":["to","across","when","unless","…","with","using","hold","accept","look-for","places","say","warning","caution","notice","figure","if-not","note"],"properties":{"with":{"description":"Tools it is done with.","type":["string","array","object"],"x-ref":"tool","x-shorthand":"tool","items":{"$ref":"#/$defs/tool-use"},"properties":{"tool":{"description":"The tool.","type":"string","x-ref":"tool"},"count":{"description":"How many of it.","type":"string","pattern":"^[1-9]\\d*$"}},"required":["tool"],"additionalProperties":false},"using":{"description":"Consumables it is done with.","type":["string","array"],"x-ref":"consumable","items":{"type":"string"},"minItems":1},"say":{"description":"Own wording, printed instead of the written sentence.","$ref":"common.schema.json#/$defs/prose"},"warning":{"description":"What could kill or seriously injure if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"caution":{"description":"What could injure slightly or moderately if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"notice":{"description":"What could damage parts or equipment; not about injury. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"figure":{"description":"A figure that shows it.","type":["string","array"],"x-ref":"figure","items":{"type":"string"},"minItems":1},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}}};
 const schema52 = {"description":"A tool, or a tool and how many of it.","type":["string","object"],"properties":{"tool":{"description":"The tool.","type":"string","x-ref":"tool"},"count":{"description":"How many of it.","type":"string","pattern":"^[1-9]\\d*$"}},"required":["tool"],"additionalProperties":false};
 
 function validate164(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
@@ -6949,7 +6949,7 @@ errors = vErrors.length;
 if(data.trial !== undefined){
 let data6 = data.trial;
 if(typeof data6 === "string"){
-if(!pattern10.test(data6)){
+if(!pattern9.test(data6)){
 const err7 = {instancePath:instancePath+"/trial",schemaPath:"#/properties/trial/pattern",keyword:"pattern",params:{pattern: "^(true|false)$"},message:"must match pattern \""+"^(true|false)$"+"\""};
 if(vErrors === null){
 vErrors = [err7];
@@ -7743,7 +7743,7 @@ errors++;
 if(data.reject !== undefined){
 let data2 = data.reject;
 if(typeof data2 === "string"){
-if(!pattern10.test(data2)){
+if(!pattern9.test(data2)){
 const err4 = {instancePath:instancePath+"/reject",schemaPath:"#/properties/reject/pattern",keyword:"pattern",params:{pattern: "^(true|false)$"},message:"must match pattern \""+"^(true|false)$"+"\""};
 if(vErrors === null){
 vErrors = [err4];

@@ -1,0 +1,128 @@
+import type { TextEdit } from '../../text/span';
+
+interface SourceLine {
+  readonly start: number;
+  readonly text: string;
+  readonly lineEnd: string;
+}
+
+/** A run of lines that differs: old lines and what stands there now. */
+interface Change {
+  readonly from: number;
+  readonly to: number;
+  readonly newFrom: number;
+  readonly newTo: number;
+}
+
+/**
+ * The edits that turn one text into another, line by line and each as small as it can be, so that cursors and folds stay.
+ * Lines that stand once in both texts are taken for the same line.
+ */
+export function lineEdits(before: string, after: string): TextEdit[] {
+  const old = linesOf(before);
+  const now = linesOf(after);
+  return changesBetween(old, now).flatMap((change) => editsOf(before, old, now, change));
+}
+
+function linesOf(text: string): SourceLine[] {
+  const lines: SourceLine[] = [];
+  for (const match of text.matchAll(/([^\n]*?)(\r?\n|$)/g)) {
+    if (match[0] !== '') lines.push({ start: match.index, text: match[1] ?? '', lineEnd: match[2] ?? '' });
+  }
+  return lines;
+}
+
+function changesBetween(old: readonly SourceLine[], now: readonly SourceLine[]): Change[] {
+  const anchors = [...anchorsOf(old, now), [old.length, now.length] as const];
+  const changes: Change[] = [];
+  let [from, newFrom] = [0, 0];
+  for (const [to, newTo] of anchors) {
+    const change = trimmed(old, now, { from, to, newFrom, newTo });
+    if (change.from < change.to || change.newFrom < change.newTo) changes.push(change);
+    [from, newFrom] = [to + 1, newTo + 1];
+  }
+  return changes;
+}
+
+/** Pairs of lines that stand once in each text, the longest chain of them that is in order in both. */
+function anchorsOf(old: readonly SourceLine[], now: readonly SourceLine[]): (readonly [number, number])[] {
+  const places = onlyPlaces(now);
+  const pairs: (readonly [number, number])[] = [];
+  for (const [line, index] of onlyPlaces(old)) {
+    const other = places.get(line);
+    if (index >= 0 && other !== undefined && other >= 0) pairs.push([index, other]);
+  }
+  return longestChain(pairs.sort((a, b) => a[0] - b[0]));
+}
+
+/** Where each line stands; −1 for one that stands several times. */
+function onlyPlaces(lines: readonly SourceLine[]): Map<string, number> {
+  const places = new Map<string, number>();
+  for (const [index, line] of lines.entries()) places.set(keyOf(line), places.has(keyOf(line)) ? -1 : index);
+  return places;
+}
+
+function longestChain(pairs: readonly (readonly [number, number])[]): (readonly [number, number])[] {
+  const ends: number[] = [];
+  const before: number[] = [];
+  for (const [i, [, value]] of pairs.entries()) {
+    let low = 0;
+    let high = ends.length;
+    while (low < high) {
+      const middle = (low + high) >> 1;
+      if ((pairs[ends[middle] ?? 0]?.[1] ?? 0) < value) low = middle + 1;
+      else high = middle;
+    }
+    before.push(low === 0 ? -1 : (ends[low - 1] ?? -1));
+    ends[low] = i;
+  }
+  const chain: (readonly [number, number])[] = [];
+  for (let i = ends.at(-1) ?? -1; i >= 0; i = before[i] ?? -1) chain.unshift(pairs[i] ?? [0, 0]);
+  return chain;
+}
+
+function trimmed(old: readonly SourceLine[], now: readonly SourceLine[], change: Change): Change {
+  let { from, to, newFrom, newTo } = change;
+  while (from < to && newFrom < newTo && isSame(old[from], now[newFrom])) [from, newFrom] = [from + 1, newFrom + 1];
+  while (from < to && newFrom < newTo && isSame(old[to - 1], now[newTo - 1])) [to, newTo] = [to - 1, newTo - 1];
+  return { from, to, newFrom, newTo };
+}
+
+function editsOf(text: string, old: readonly SourceLine[], now: readonly SourceLine[], change: Change): TextEdit[] {
+  const { from, to, newFrom, newTo } = change;
+  if (to - from === newTo - newFrom) {
+    return old.slice(from, to).flatMap((line, i) => {
+      const other = now[newFrom + i];
+      return other === undefined || isSame(line, other) ? [] : [editOfLine(line, other)];
+    });
+  }
+  const start = old[from]?.start ?? text.length;
+  const end = old[to]?.start ?? text.length;
+  return [{ span: { start, end }, text: now.slice(newFrom, newTo).map(keyOf).join('') }];
+}
+
+function editOfLine(line: SourceLine, other: SourceLine): TextEdit {
+  // Where the line end changes, the whole line is replaced, since no position lies inside a line end.
+  if (line.lineEnd !== other.lineEnd) {
+    const end = line.start + line.text.length + line.lineEnd.length;
+    return { span: { start: line.start, end }, text: other.text + other.lineEnd };
+  }
+  const most = Math.min(line.text.length, other.text.length);
+  let head = 0;
+  while (head < most && line.text[head] === other.text[head]) head++;
+  let tail = 0;
+  while (tail < most - head && line.text.at(-1 - tail) === other.text.at(-1 - tail)) tail++;
+  // The two halves of one character are not parted.
+  if (/[\uD800-\uDBFF]/.test(line.text[head - 1] ?? '')) head--;
+  if (/[\uDC00-\uDFFF]/.test(line.text.at(-tail) ?? '') && tail > 0) tail--;
+  const span = { start: line.start + head, end: line.start + line.text.length - tail };
+  return { span, text: other.text.slice(head, other.text.length - tail) };
+}
+
+function keyOf({ text, lineEnd }: SourceLine): string {
+  return text + lineEnd;
+}
+
+function isSame(a: SourceLine | undefined, b: SourceLine | undefined): boolean {
+  return a?.text === b?.text && a?.lineEnd === b?.lineEnd;
+}
