@@ -1,5 +1,5 @@
 import * as vscode from 'vscode';
-import { LanguageClient } from 'vscode-languageclient/browser';
+import { BrowserMessageReader, BrowserMessageWriter, LanguageClient } from 'vscode-languageclient/browser';
 import { PRODUCT_FILE, type ProductFileParams, type ProductFileResult } from '../../server/src/lsp/protocol';
 import { activateWith } from './activate';
 
@@ -17,7 +17,9 @@ export function activate(context: vscode.ExtensionContext): Promise<void> {
     // One that has been told to stop would else live as long as the page.
     worker?.terminate();
     worker = new Worker(script);
-    return worker as never;
+    // Not the worker itself: the editor's own kind of worker is not recognised as one.
+    const port = worker as never;
+    return { reader: new BrowserMessageReader(port), writer: new BrowserMessageWriter(port) };
   };
   context.subscriptions.push({ dispose: () => worker?.terminate() });
   return activateWith(context, (_, options) => {
