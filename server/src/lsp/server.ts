@@ -15,6 +15,7 @@ import { hover } from './features/hover';
 import { passingBuilds } from './features/passingBuilds';
 import { references } from './features/references';
 import { rename } from './features/rename';
+import { semanticTokens } from './features/semanticTokens';
 import { sheets } from './features/sheets';
 import { structure } from './features/structure';
 import { symbols } from './features/symbols';
@@ -35,6 +36,7 @@ const FEATURES: readonly Feature[] = [
   rename,
   symbols,
   structure,
+  semanticTokens,
   sheets,
   passingBuilds,
 ];

@@ -1,7 +1,7 @@
 import { documentUnit, documentValue } from '../analysis/documentUnit';
 import { MENTION_KINDS } from '../analysis/names';
 import { type ConditionAtom, RESERVED_WORDS } from '../builds/condition';
-import { type Facts, unitsIn } from '../model/facts';
+import { type Facts, type Unit, unitsIn } from '../model/facts';
 import type { Concession } from '../model/generated/types';
 import { mentionsIn } from '../model/readValues';
 import type { RefKind } from '../model/shape';
@@ -75,15 +75,18 @@ export function idUseAt(document: SyntaxDocument, offset: number): IdUse | undef
 
 function* collect(document: SyntaxDocument): Generator<IdUse> {
   const unit = documentUnit(document);
-  for (const one of unit === undefined ? [] : unitsIn(unit)) {
-    yield* usesIn(one.facts);
-    if (one.def === 'procedure/concession') yield* aboutOf(one.value as Concession);
-  }
+  for (const one of unit === undefined ? [] : unitsIn(unit)) yield* usesInUnit(one);
   for (const { id, value } of documentValue(document, 'family')?.identify ?? []) {
     for (const { node, text } of value.values ?? []) {
       yield { is: 'value-listed', outcome: id.id, id: text, range: within(node, 0, node.text.length) };
     }
   }
+}
+
+/** The ids in a unit, without those of the units inside it. */
+export function* usesInUnit({ facts, def, value }: Unit): Generator<IdUse> {
+  yield* usesIn(facts);
+  if (def === 'procedure/concession') yield* aboutOf(value as Concession);
 }
 
 function* usesIn({ declared, refs, prose, conditions, byBuilds, paths }: Facts): Generator<IdUse> {
