@@ -14,12 +14,15 @@ import {
   ConfigurationRequest,
   createProtocolConnection,
   type Diagnostic,
+  DiagnosticRefreshRequest,
   DidChangeConfigurationNotification,
   DidChangeTextDocumentNotification,
   DidChangeWatchedFilesNotification,
   DidCloseTextDocumentNotification,
   DidOpenTextDocumentNotification,
   DidRenameFilesNotification,
+  type DocumentDiagnosticReport,
+  DocumentDiagnosticRequest,
   FileChangeType,
   InitializedNotification,
   InitializeRequest,
@@ -75,6 +78,8 @@ export interface ClientOptions {
   readonly initializationOptions?: unknown;
   /** Whether the client can be asked to draw again. */
   readonly refreshes?: boolean;
+  /** Whether the client asks for findings. */
+  readonly pulls?: boolean;
   /** What else the client can do with texts. */
   readonly textDocument?: TextDocumentClientCapabilities;
 }
@@ -158,8 +163,35 @@ export class TestClient {
       const last = this.#shown.get(this.uri(path));
       const isCurrent = last?.version === undefined || last.version === this.#versions.get(path);
       if (last !== undefined && isCurrent && wanted(last.diagnostics)) return last.diagnostics;
-      await new Promise<void>((resolve) => this.#waiting.add(resolve));
+      await this.#something();
     }
+  }
+
+  #something(): Promise<void> {
+    return new Promise((resolve) => this.#waiting.add(resolve));
+  }
+
+  #wake(): void {
+    const waiting = [...this.#waiting];
+    this.#waiting.clear();
+    for (const wake of waiting) wake();
+  }
+
+  /** Whether anything was ever sent of a document without having been asked for. */
+  get isPushed(): boolean {
+    return this.#shown.size > 0;
+  }
+
+  /** Asks for the findings of a document. */
+  pull(path: string, previousResultId?: string): Promise<DocumentDiagnosticReport> {
+    const textDocument = { uri: this.uri(path) };
+    const params = { textDocument, ...(previousResultId === undefined ? {} : { previousResultId }) };
+    return this.connection.sendRequest(DocumentDiagnosticRequest.type, params);
+  }
+
+  /** Waits until the server has asked for something to be drawn again. */
+  async refresh(method: string): Promise<void> {
+    while (!this.refreshed.delete(method)) await this.#something();
   }
 
   /** Waits until a finding of a rule is shown, and gives the first. */
@@ -194,9 +226,7 @@ export class TestClient {
     this.#configuration = options.configuration;
     this.connection.onNotification(PublishDiagnosticsNotification.type, (params) => {
       this.#shown.set(params.uri, params);
-      const waiting = [...this.#waiting];
-      this.#waiting.clear();
-      for (const wake of waiting) wake();
+      this.#wake();
     });
     this.connection.onRequest(RegistrationRequest.type, () => {});
     this.connection.onRequest(ConfigurationRequest.type, ({ items }) => {
@@ -204,7 +234,12 @@ export class TestClient {
       if (this.#configuration instanceof Error) throw this.#configuration;
       return items.map(() => this.#configuration);
     });
-    for (const { method } of REFRESHES) this.connection.onRequest(method, () => void this.refreshed.add(method));
+    for (const { method } of REFRESHES) {
+      this.connection.onRequest(method, () => {
+        this.refreshed.add(method);
+        this.#wake();
+      });
+    }
     this.connection.listen();
     this.initialized = await this.connection.sendRequest(InitializeRequest.type, {
       processId: process.pid,
@@ -229,12 +264,18 @@ export class TestClient {
   }
 }
 
-const REFRESHES = [InlayHintRefreshRequest.type, CodeLensRefreshRequest.type, SemanticTokensRefreshRequest.type];
+const REFRESHES = [
+  DiagnosticRefreshRequest.type,
+  InlayHintRefreshRequest.type,
+  CodeLensRefreshRequest.type,
+  SemanticTokensRefreshRequest.type,
+];
 
 function capabilitiesOf({ hoverFormats, textDocument, ...options }: ClientOptions): ClientCapabilities {
   const refresh = { refreshSupport: options.refreshes === true };
   return {
     workspace: {
+      diagnostics: refresh,
       didChangeWatchedFiles: { dynamicRegistration: true },
       workspaceEdit: { documentChanges: true },
       configuration: 'configuration' in options,
@@ -244,6 +285,7 @@ function capabilitiesOf({ hoverFormats, textDocument, ...options }: ClientOption
     },
     textDocument: {
       publishDiagnostics: { relatedInformation: true },
+      ...(options.pulls === true ? { diagnostic: { relatedDocumentSupport: false } } : {}),
       ...textDocument,
       ...(hoverFormats === undefined ? {} : { hover: { contentFormat: hoverFormats } }),
     },

@@ -36,6 +36,10 @@ export class CheckQueue {
     return this.#closed.size;
   }
 
+  get isRunning(): boolean {
+    return this.#isRunning;
+  }
+
   add(uri: Uri, isOpen: boolean): void {
     if (isOpen) this.#open.add(uri);
     else this.#closed.add(uri);

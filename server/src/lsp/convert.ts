@@ -65,20 +65,33 @@ export interface DiagnosticContext {
   readonly document: SyntaxDocument;
   /** Whether the client shows related places. */
   readonly related: boolean;
+  /** The tags that the client shows. */
+  readonly tags: readonly DiagnosticTag[];
   clientUriOf(uri: Uri): string;
+  /** Where the client can open the page of a rule. */
+  pageOf(rule: string): string | undefined;
 }
 
 export function toDiagnostic(finding: Finding, context: DiagnosticContext): Diagnostic {
   const related = context.related ? finding.related.flatMap((place) => relatedPlace(place, context)) : [];
+  const href = context.pageOf(finding.rule);
+  const tags = tagsOf(finding.rule).filter((tag) => context.tags.includes(tag));
   return {
     range: toRange(linesOf(context.document), finding.span),
     severity: SEVERITIES[finding.severity],
     code: finding.rule,
+    ...(href === undefined ? {} : { codeDescription: { href } }),
     source: 'witnessmark',
     message: fullMessage(finding),
     ...(related.length === 0 ? {} : { relatedInformation: related }),
-    ...(finding.rule.endsWith('-unused') ? { tags: [DiagnosticTag.Unnecessary] } : {}),
+    ...(tags.length === 0 ? {} : { tags }),
   };
+}
+
+/** What nothing needs is shown faintly, and what has been replaced by something newer is struck through. */
+function tagsOf(rule: string): DiagnosticTag[] {
+  if (rule.endsWith('-unused')) return [DiagnosticTag.Unnecessary];
+  return rule.endsWith('-superseded') ? [DiagnosticTag.Deprecated] : [];
 }
 
 /** A concession never hides what it lets stand: it is shown where it stands, quietly. */

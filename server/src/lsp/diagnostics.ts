@@ -1,47 +1,62 @@
-import type { Diagnostic } from 'vscode-languageserver';
 import { isInside, type Uri } from '../core/analysis/uri';
 import { documentKindOf } from '../core/syntax/documentKind';
+import { AskedDiagnostics } from './askedDiagnostics';
 import type { CheckedDocument } from './checkedDocuments';
 import { CheckQueue } from './checkQueue';
-import { toConcededDiagnostic, toDiagnostic } from './convert';
+import { findingsReport } from './findingsReport';
+import { FindingsStore } from './findingsStore';
 import { SHEET_CHANGED } from './protocol';
+import { PushedDiagnostics } from './pushedDiagnostics';
+import { refreshViews } from './refreshViews';
 import { ScanProgress } from './scanProgress';
 import type { Session } from './session';
 
 /**
- * Keeps what the client shows in step with the files: a change is felt by every document that depends on it, whether
- * or not it is open.
+ * Keeps what is known of the findings in step with the files: a change is felt by every document that depends on it,
+ * whether or not it is open. The client is sent what differs, or told to ask for it where it prefers to ask.
  */
 export class Diagnostics {
+  readonly found = new FindingsStore();
+  readonly asked: AskedDiagnostics;
   readonly #session: Session;
   readonly #queue: CheckQueue;
-  /** What each checked document depends on: all that is kept of a document that is not open, beside what is shown. */
+  /** What each checked document depends on: all that is kept of a document that is not open, beside what was found. */
   readonly #dependencies = new Map<Uri, ReadonlySet<Uri>>();
-  /** What the client shows, as sent. */
-  readonly #shown = new Map<Uri, string>();
   readonly #progress: ScanProgress;
+  /** How many folders are being looked through. */
+  #scans = 0;
+  #settled: (() => void)[] = [];
+  /** What the client has drawn into an open text may be about something that has changed elsewhere. */
+  #isViewStale = false;
 
   constructor(session: Session) {
     this.#session = session;
+    this.asked = new AskedDiagnostics(session);
     this.#progress = new ScanProgress(session);
     this.#queue = new CheckQueue(session.host, {
       check: (uri) => this.#check(uri),
       done: () => this.#done(),
       hear: (work) => session.hear(work),
     });
+    const pushed = new PushedDiagnostics(session);
+    this.found.listen((uri, found) => {
+      if (!session.asksForFindings) pushed.send(uri, found);
+    });
   }
 
   /** A document has new text, or a file has come, gone or changed: it and all that depends on it are checked again. */
   changed(uri: Uri): void {
-    if (this.#isChecked(uri)) this.#enqueue(uri);
-    for (const [dependent, on] of this.#dependencies) if (on.has(uri)) this.#enqueue(dependent);
-    this.#queue.run();
+    if (this.#session.openUris.some((open) => open !== uri)) this.#isViewStale = true;
+    this.#enqueueWithDependents(uri);
   }
 
   /** The same for a document in which somebody types: what is not open waits for a moment of quiet. */
   typed(uri: Uri): void {
+    this.asked.forget(uri);
     this.#queue.typed();
-    this.changed(uri);
+    const isSeen = this.#session.openUris.some((open) => this.#dependencies.get(open)?.has(uri));
+    if (isSeen) this.#isViewStale = true;
+    this.#enqueueWithDependents(uri);
   }
 
   /** Everything below a folder has gone. */
@@ -64,11 +79,26 @@ export class Diagnostics {
 
   /** Finds and checks all documents below a folder. */
   async scan(folder: Uri): Promise<void> {
-    for await (const uri of this.#session.host.documentsBelow(folder)) {
-      if (!this.#dependencies.has(uri)) this.#enqueue(uri);
+    this.#scans++;
+    try {
+      for await (const uri of this.#session.host.documentsBelow(folder)) {
+        if (!this.#dependencies.has(uri)) this.#enqueue(uri);
+      }
+    } finally {
+      this.#scans--;
+      void this.#progress.begin(this.#queue.waiting);
+      this.#queue.run();
     }
-    void this.#progress.begin(this.#queue.waiting);
-    this.#queue.run();
+  }
+
+  /** Resolves once nothing is left to be looked through or checked. */
+  settled(): Promise<void> {
+    if (this.#isSettled) return Promise.resolve();
+    return new Promise((resolve) => this.#settled.push(resolve));
+  }
+
+  get #isSettled(): boolean {
+    return this.#scans === 0 && !this.#queue.isRunning;
   }
 
   /** Checks everything that is known again, and lets go of what is no longer anybody's. */
@@ -83,13 +113,19 @@ export class Diagnostics {
     this.#queue.run();
   }
 
+  #enqueueWithDependents(uri: Uri): void {
+    if (this.#isChecked(uri)) this.#enqueue(uri);
+    for (const [dependent, on] of this.#dependencies) if (on.has(uri)) this.#enqueue(dependent);
+    this.#queue.run();
+  }
+
   #enqueue(uri: Uri): void {
     this.#queue.add(uri, this.#session.openDocument(uri) !== undefined);
   }
 
   #isChecked(uri: Uri): boolean {
     if (documentKindOf(uri) === undefined) return false;
-    return this.#session.openDocument(uri) !== undefined || this.#session.isInFolders(uri) || this.#shown.has(uri);
+    return this.#session.openDocument(uri) !== undefined || this.#session.isInFolders(uri) || this.found.has(uri);
   }
 
   async #check(uri: Uri): Promise<void> {
@@ -108,33 +144,17 @@ export class Diagnostics {
 
   #gone(uri: Uri): void {
     this.#dependencies.delete(uri);
-    this.#send(uri, undefined, []);
+    this.found.set(uri, undefined);
     this.#session.checked.forget(uri);
   }
 
   #show(uri: Uri, checked: CheckedDocument): void {
-    const { snapshot, document, result } = checked;
-    const related = this.#session.client.textDocument?.publishDiagnostics?.relatedInformation === true;
-    const clientUriOf = (one: Uri) => this.#session.clientUriOf(one);
-    const context = { snapshot, document, related, clientUriOf };
-    const diagnostics = [
-      ...result.findings.map((finding) => toDiagnostic(finding, context)),
-      ...result.conceded.map((conceded) => toConcededDiagnostic(conceded, context)),
-    ];
     const open = this.#session.openDocument(uri);
     // Newer text has arrived while files were read; its own check is already waiting.
-    if (open !== undefined && open.text !== document.text) return;
-    this.#send(uri, open?.version, diagnostics);
+    if (open !== undefined && open.text !== checked.document.text) return;
+    const report = findingsReport(this.#session, checked);
+    this.found.set(uri, { ...report, version: open?.version });
     this.#tellSheet(uri);
-  }
-
-  #send(uri: Uri, version: number | undefined, diagnostics: Diagnostic[]): void {
-    const said = diagnostics.length === 0 && version === undefined ? '' : JSON.stringify([version, diagnostics]);
-    if (said === (this.#shown.get(uri) ?? '')) return;
-    if (said === '') this.#shown.delete(uri);
-    else this.#shown.set(uri, said);
-    const params = { uri: this.#session.clientUriOf(uri), diagnostics };
-    void this.#session.connection.sendDiagnostics(version === undefined ? params : { ...params, version });
   }
 
   #tellSheet(uri: Uri): void {
@@ -154,5 +174,14 @@ export class Diagnostics {
     const { openUris, workspace } = this.#session;
     const kept = new Set(openUris.flatMap((uri) => [uri, ...(this.#dependencies.get(uri) ?? [])]));
     for (const uri of [...workspace.snapshot.uris]) if (!kept.has(uri)) workspace.forget(uri);
+    this.#tellSettled();
+  }
+
+  #tellSettled(): void {
+    if (!this.#isSettled) return;
+    for (const resolve of this.#settled.splice(0)) resolve();
+    if (this.#session.asksForFindings) this.asked.settled();
+    if (this.#isViewStale) refreshViews(this.#session);
+    this.#isViewStale = false;
   }
 }

@@ -5,6 +5,7 @@ import { documentKindOf } from '../core/syntax/documentKind';
 import { readDocument } from '../core/syntax/readDocument';
 import { ReadingMemo } from '../core/syntax/readingMemo';
 import { LineIndex, type LinePosition } from '../core/text/lineIndex';
+import { digestOf } from './digest';
 import { type FolderText, folderTexts } from './folderTexts';
 import type { Session } from './session';
 
@@ -57,18 +58,4 @@ function placedSymbols({ uri, text }: FolderText): PlacedSymbol[] {
     start: lines.position(symbol.span.start),
     end: lines.position(symbol.span.end),
   }));
-}
-
-/** Two sums of different kinds (FNV-1a and Adler-like) and the length: that all three agree by chance is not to be feared. */
-function digestOf(text: string): string {
-  let product = 0x811c9dc5;
-  let sum = 1;
-  let sums = 0;
-  for (let i = 0; i < text.length; i++) {
-    const code = text.charCodeAt(i);
-    product = Math.imul(product ^ code, 0x01000193);
-    sum = (sum + code) % 65521;
-    sums = (sums + sum) % 65521;
-  }
-  return `${text.length} ${product} ${sum} ${sums}`;
 }

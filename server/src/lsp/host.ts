@@ -15,5 +15,7 @@ export interface Host {
   nextTurn(): Promise<void>;
   /** Resolves after so many milliseconds. */
   pause(milliseconds: number): Promise<void>;
+  /** A URI at which the page of a rule can be opened, where the platform has the pages. */
+  rulePage?(rule: string): string | undefined;
   print(sheet: Sheet, target: Uri): Promise<PrintOutcome>;
 }

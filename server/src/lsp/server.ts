@@ -1,14 +1,10 @@
-import {
-  type ClientCapabilities,
-  type Connection,
-  PositionEncodingKind,
-  type ServerCapabilities,
-} from 'vscode-languageserver';
+import { type Connection, PositionEncodingKind, type ServerCapabilities } from 'vscode-languageserver';
 import type { Feature } from './feature';
 import { codeActions } from './features/codeActions';
 import { completion } from './features/completion';
 import { configuration } from './features/configuration';
 import { definition } from './features/definition';
+import { diagnostics } from './features/diagnostics';
 import { fileChanges } from './features/fileChanges';
 import { folders } from './features/folders';
 import { hover } from './features/hover';
@@ -28,6 +24,7 @@ const FEATURES: readonly Feature[] = [
   configuration,
   fileChanges,
   folders,
+  diagnostics,
   codeActions,
   completion,
   hover,
@@ -46,7 +43,7 @@ export function startServer(connection: Connection, host: Host, version: string)
   const session = new Session(connection, host);
   connection.onInitialize((params) => {
     session.start(params);
-    return { capabilities: capabilitiesOf(params.capabilities), serverInfo: { name: 'Witnessmark', version } };
+    return { capabilities: capabilitiesOf(session), serverInfo: { name: 'Witnessmark', version } };
   });
   connection.onInitialized(() => {
     for (const feature of FEATURES) void session.hear(() => feature.started?.(connection, session));
@@ -56,8 +53,8 @@ export function startServer(connection: Connection, host: Host, version: string)
   connection.listen();
 }
 
-function capabilitiesOf(client: ClientCapabilities): ServerCapabilities {
-  const announced = FEATURES.map((feature) => feature.capability(client));
+function capabilitiesOf(session: Session): ServerCapabilities {
+  const announced = FEATURES.map((feature) => feature.capability(session.client, session));
   const workspace = Object.assign({}, ...announced.map((one) => one.workspace ?? {}));
   return Object.assign({ positionEncoding: PositionEncodingKind.UTF16 }, ...announced, { workspace });
 }

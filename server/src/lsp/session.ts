@@ -8,6 +8,7 @@ import {
 } from 'vscode-languageserver';
 import { folderOf, isInside, type Uri } from '../core/analysis/uri';
 import { type FileSource, type SourceText, Workspace } from '../core/analysis/workspace';
+import { Cancelled, throwIfCancelled } from './cancelled';
 import { CheckedDocuments } from './checkedDocuments';
 import type { ClientConfiguration } from './clientConfiguration';
 import { Configuration } from './configuration';
@@ -28,6 +29,7 @@ export class Session {
   /** Procedures whose sheet somebody looks at, and wants to hear of. */
   readonly sheetsShown = new Set<Uri>();
   #client: InitializeParams['capabilities'] = {};
+  #prefersPush = false;
   #folders: readonly Uri[] = [];
   readonly #open = new Map<Uri, OpenDocument>();
   /** How the client writes the URI of what it has opened, for a client that compares spellings. */
@@ -47,6 +49,7 @@ export class Session {
   start(params: InitializeParams): void {
     this.#client = params.capabilities ?? {};
     this.#configuration.told(params.initializationOptions);
+    this.#prefersPush = params.initializationOptions?.diagnostics === 'push';
     const root = params.rootUri ?? undefined;
     const folders = params.workspaceFolders?.map((folder) => folder.uri) ?? (root === undefined ? [] : [root]);
     this.setFolders(folders.map(toCoreUri));
@@ -64,6 +67,14 @@ export class Session {
   /** The client has set something else; what it tells along counts where it cannot be asked. */
   configurationTold(settings: unknown): void {
     this.#configuration.told(settings);
+  }
+
+  /**
+   * Whether the client asks for findings instead of being sent them. One that can do both may prefer to be sent them,
+   * by `{ diagnostics: 'push' }` among its first options.
+   */
+  get asksForFindings(): boolean {
+    return this.#client.textDocument?.diagnostic !== undefined && !this.#prefersPush;
   }
 
   /** The folders that the client has opened. */
@@ -140,15 +151,16 @@ export class Session {
   async answer<Result>(
     token: CancellationToken,
     work: () => Promise<Result> | Result,
-  ): Promise<Result | ResponseError> {
+  ): Promise<Result | ResponseError<never>> {
     try {
       // What the client has sent before it cancelled is heard first, so that no work is done for nobody.
       await this.host.nextTurn();
-      if (token.isCancellationRequested) return new ResponseError(LSPErrorCodes.RequestCancelled, 'Cancelled');
+      throwIfCancelled(token);
       return await work();
     } catch (error) {
+      if (error instanceof Cancelled) return new ResponseError<never>(LSPErrorCodes.RequestCancelled, 'Cancelled');
       this.#log(error);
-      return new ResponseError(ErrorCodes.InternalError, reasonOf(error));
+      return new ResponseError<never>(ErrorCodes.InternalError, reasonOf(error));
     }
   }
 

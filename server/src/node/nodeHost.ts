@@ -8,6 +8,7 @@ import type { Host, PrintOutcome } from '../lsp/host';
 import { pdfProblemMessage } from '../pdf/problem';
 import { NodeFiles, pathOfUri, reasonOf, uriOfPath, walkDocuments, writeWhole } from './nodeFiles';
 import { renderPdf } from './pdf/pdfEngine';
+import { rulePage } from './rulePages';
 
 /** The platform for a server that runs on Node. What is not on disk is asked of the client. */
 export class NodeHost implements Host {
@@ -29,6 +30,10 @@ export class NodeHost implements Host {
     const now = new Date();
     const two = (value: number) => String(value).padStart(2, '0');
     return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+  }
+
+  rulePage(rule: string): string | undefined {
+    return rulePage(rule);
   }
 
   /** Twice round: what has arrived is taken in on the first, and heard by the connection on the second. */

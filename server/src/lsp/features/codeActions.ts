@@ -49,8 +49,9 @@ function diagnosticsOf(
   shown: readonly Diagnostic[],
 ): Diagnostic[] {
   const clientUriOf = (uri: string) => session.clientUriOf(uri);
+  const context = { snapshot, document, related: false, tags: [], clientUriOf, pageOf: () => undefined };
   return action.findings.map((finding) => {
-    const own = toDiagnostic(finding, { snapshot, document, related: false, clientUriOf });
+    const own = toDiagnostic(finding, context);
     return shown.find((one) => isSame(one, own)) ?? own;
   });
 }
