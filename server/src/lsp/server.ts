@@ -7,6 +7,7 @@ import { definition } from './features/definition';
 import { diagnostics } from './features/diagnostics';
 import { fileChanges } from './features/fileChanges';
 import { folders } from './features/folders';
+import { formatting } from './features/formatting';
 import { hover } from './features/hover';
 import { passingBuilds } from './features/passingBuilds';
 import { references } from './features/references';
@@ -33,6 +34,7 @@ const FEATURES: readonly Feature[] = [
   rename,
   symbols,
   structure,
+  formatting,
   semanticTokens,
   sheets,
   passingBuilds,

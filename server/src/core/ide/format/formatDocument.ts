@@ -5,9 +5,10 @@ import { BlockMaker } from './blocks';
 import { DocumentPrinter } from './documentPrinter';
 import { firstLine, Layout, type LineRange } from './layout';
 import { isBlank, type Line } from './line';
-import { lineEdits } from './lineEdits';
+
 import { isSameTree } from './sameMeaning';
 import { documentShape } from './shapeBelow';
+import { textDifference } from './textDifference';
 import type { Wanted } from './wanted';
 
 /**
@@ -43,7 +44,7 @@ function editsFor(
   if (layout.isMixed || document.root === undefined) return undefined;
   const text = textOf(document, layout, { ...range, structure });
   if (text === document.text) return [];
-  return isProven(document, text) ? lineEdits(document.text, text) : undefined;
+  return isProven(document, text) ? textDifference(document.text, text) : undefined;
 }
 
 function textOf({ kind, text }: SyntaxDocument, layout: Layout, wanted: Wanted): string {

@@ -18,7 +18,7 @@ interface Change {
  * The edits that turn one text into another, line by line and each as small as it can be, so that cursors and folds stay.
  * Lines that stand once in both texts are taken for the same line.
  */
-export function lineEdits(before: string, after: string): TextEdit[] {
+export function textDifference(before: string, after: string): TextEdit[] {
   const old = linesOf(before);
   const now = linesOf(after);
   return changesBetween(old, now).flatMap((change) => editsOf(before, old, now, change));
