@@ -6,6 +6,7 @@ import { nearest } from '../text/near';
 import { declarationsIn, type NamedThing } from './declarations';
 import { documentValue } from './documentUnit';
 import { followPath } from './links';
+import type { NameQuestions } from './nameQuestions';
 import type { Snapshot } from './snapshot';
 
 export type { NamedThing } from './declarations';
@@ -51,6 +52,8 @@ const FAMILY_KINDS: readonly RefKind[] = [
 ];
 const STORES_KINDS: readonly RefKind[] = ['tool', 'consumable'];
 const PROCEDURE_KINDS: readonly RefKind[] = ['step', 'reading', 'figure'];
+const OWN_KINDS: ReadonlySet<RefKind> = new Set([...PROCEDURE_KINDS, 'limit-or-reading']);
+const NO_KINDS: ReadonlySet<RefKind> = new Set();
 
 /** A document in which ids of some kinds are declared; `document` is undefined where it is named but cannot be read. */
 interface Source {
@@ -64,23 +67,42 @@ interface Source {
  */
 export class Names {
   readonly #sources: readonly Source[];
+  /** Kinds that the procedure itself declares beside what it links to; none in other documents. */
+  readonly #own: ReadonlySet<RefKind>;
+  #questions: NameQuestions | undefined;
   readonly #things = new Map<RefKind, ReadonlyMap<string, NamedThing>>();
 
-  private constructor(sources: readonly Source[]) {
+  private constructor(document: SyntaxDocument, sources: readonly Source[]) {
     this.#sources = sources;
+    this.#own = document.kind === 'procedure' ? OWN_KINDS : NO_KINDS;
   }
 
   /** The names of a document; the same object as long as neither the snapshot nor the document changes. */
   static of(snapshot: Snapshot, document: SyntaxDocument): Names {
     const known = remembered.get(document);
     if (known?.snapshot === snapshot) return known.names;
-    const names = new Names(sourcesOf(snapshot, document));
+    const names = new Names(document, sourcesOf(snapshot, document));
     remembered.set(document, { snapshot, names });
     return names;
   }
 
+  /** From now on, writes down what is asked of the ids that the procedure declares itself; undefined ends it. */
+  writeDown(questions: NameQuestions | undefined): void {
+    this.#questions = questions;
+  }
+
+  /** Whether something has the id, and in which kind of document: all that the answer to a question comes to. */
+  answer(kind: string, id: string): string {
+    return this.#all(kind as RefKind).get(id)?.document.kind ?? '';
+  }
+
   /** Everything of a kind by id: what completion offers. `limit-or-reading` gives both. */
   all(kind: RefKind): ReadonlyMap<string, NamedThing> {
+    if (this.#questions !== undefined && this.#own.has(kind)) this.#questions.all = true;
+    return this.#all(kind);
+  }
+
+  #all(kind: RefKind): ReadonlyMap<string, NamedThing> {
     const known = this.#things.get(kind);
     if (known !== undefined) return known;
     const things = new Map<string, NamedThing>();
@@ -95,7 +117,9 @@ export class Names {
   }
 
   find(kind: RefKind, id: string): NamedThing | undefined {
-    return this.all(kind).get(id);
+    const thing = this.#all(kind).get(id);
+    if (this.#own.has(kind)) this.#questions?.found(kind, id, thing?.document.kind ?? '');
+    return thing;
   }
 
   lookUp(kind: RefKind, id: string): NameLookup {
@@ -145,6 +169,7 @@ export class Names {
 
   /** Whether a document that declares this kind could not be read, or not in the place that holds the id. */
   #isHeldBack(kind: RefKind, id: string): boolean {
+    if (this.#questions !== undefined && this.#own.has(kind)) this.#questions.torn = true;
     return this.#sources.some(
       ({ kinds, document }) =>
         kinds.includes(kind) &&

@@ -15,7 +15,7 @@ import type { Finding } from './finding';
 import { type Listeners, listenersOf, type VisitorName } from './listeners';
 import { RULES } from './registry';
 import { type FindingDraft, type Reporting, RuleContext, type Surroundings } from './ruleContext';
-import { environmentOf, recall, remember, type StepEnvironment } from './stepMemory';
+import { StepMemory } from './stepMemory';
 
 export interface CheckOptions {
   /** The day for which dates are judged, as `2026-10-12`. */
@@ -49,8 +49,8 @@ class DocumentCheck {
   readonly #reporting: Reporting;
   readonly #steps = new Map<Step, StepView>();
   readonly #instructions = new Map<Instruction, InstructionView>();
-  readonly #environment: StepEnvironment | undefined;
-  #listeners: Listeners;
+  readonly #memory: StepMemory | undefined;
+  readonly #listeners: Listeners;
   /** What the step that is being looked at gave so far. */
   #drafts: FindingDraft[] = [];
 
@@ -63,10 +63,10 @@ class DocumentCheck {
     const findingsIn: Surroundings['findingsIn'] = (other, changed) => checkDocument(other, changed, options).findings;
     const { today } = options;
     this.#around = { snapshot, document, settings, today, ruleIds: RULE_IDS, procedure, family, kit, findingsIn };
-    this.#listeners = listenersOf(this.#rules).all;
+    this.#listeners = listenersOf(this.#rules);
     this.#reporting = { rule: NO_RULE, emit: (draft) => this.#emit(draft) };
     this.#context = new RuleContext(this.#around, this.#reporting, undefined, undefined);
-    this.#environment = procedure === undefined ? undefined : environmentOf(procedure, this.#around, this.#rules);
+    this.#memory = procedure === undefined ? undefined : new StepMemory(procedure, this.#around, this.#rules);
     for (const step of procedure?.steps ?? []) this.#steps.set(step.step, step);
   }
 
@@ -135,18 +135,22 @@ class DocumentCheck {
     this.#inside(unit, context);
   }
 
-  /** A step that was looked at in the same surroundings is only looked at by the rules that compare it with others. */
+  /** A step that was looked at in the same surroundings is not looked at again. */
   #step(unit: Unit, outer: RuleContext): void {
     const view = this.#steps.get(unit.value as Step);
-    const environment = this.#environment;
-    const known = environment === undefined ? undefined : recall(unit, environment, view);
-    const { all, wide } = listenersOf(this.#rules);
-    this.#listeners = known === undefined ? all : wide;
-    this.#drafts = [];
+    const known = this.#memory?.recall(unit, view);
     for (const draft of known ?? []) this.#found.push(draft.placedIn(this.#around.document));
-    this.#visitStep(unit, view, outer);
-    if (known === undefined && environment !== undefined) remember(unit, environment, view, this.#drafts);
-    this.#listeners = all;
+    if (known !== undefined) return;
+    const look = (): readonly FindingDraft[] => {
+      const drafts: FindingDraft[] = [];
+      this.#drafts = drafts;
+      this.#visitStep(unit, view, outer);
+      // What is found later on is not the step's.
+      this.#drafts = [];
+      return drafts;
+    };
+    if (this.#memory === undefined) look();
+    else this.#memory.look(unit, view, look);
   }
 
   #visitStep(unit: Unit, view: StepView | undefined, outer: RuleContext): void {

@@ -19,7 +19,14 @@ export type RuleGroup = 'form' | 'quantities' | 'threads' | 'tools' | 'kit' | 'f
 /** Messages by key. A message starts with a capital, says what is wrong and what to do, and has no full stop at its end. */
 export type Messages = Readonly<Record<string, (...args: never[]) => string>>;
 
-/** What a rule can look at. Each is called for everything of its kind in a document, in the order of the text. */
+/**
+ * What a rule can look at. Each is called for everything of its kind in a document, in the order of the text.
+ *
+ * What is found at a step is remembered: a visitor that is called within one may look at the step, the head of the
+ * procedure, the linked documents and, through `Names`, at the ids that the procedure declares, and at nothing else. A
+ * rule that compares steps, or asks the walk, listens to `procedure` or `failure` and reports with `ctx.at(step)`. A test
+ * compares what is remembered with what is found afresh on random edits.
+ */
 export interface Visitors<M extends Messages> {
   document?(document: SyntaxDocument, ctx: RuleContext<M>): void;
   syntaxProblem?(problem: SyntaxProblem, ctx: RuleContext<M>): void;
@@ -70,12 +77,6 @@ export interface RuleDefinition<M extends Messages> {
   readonly since: string;
   readonly severity: Severity;
   readonly fix: FixSafety | 'none';
-  /**
-   * `procedure` where what is found at a step depends on other steps, so that it is looked at anew with every change.
-   * Otherwise findings at a step are remembered: they may depend on the step, the head of the procedure and the
-   * linked documents, and on nothing else. A test compares both ways on random edits.
-   */
-  readonly looksAt?: 'procedure';
   readonly doc: RuleDoc;
   readonly messages: M;
   readonly check: Visitors<M>;

@@ -11,19 +11,13 @@ export interface Listener {
 /** Who wants to see what. */
 export type Listeners = Readonly<Partial<Record<VisitorName, readonly Listener[]>>>;
 
-/** The listeners of a list of rules, and of those among them that look at more than a step. */
-export interface RuleListeners {
-  readonly all: Listeners;
-  readonly wide: Listeners;
-}
+const known = new WeakMap<readonly Rule[], Listeners>();
 
-const known = new WeakMap<readonly Rule[], RuleListeners>();
-
-/** Worked out once for a list of rules. */
-export function listenersOf(rules: readonly Rule[]): RuleListeners {
+/** The listeners of a list of rules, worked out once. */
+export function listenersOf(rules: readonly Rule[]): Listeners {
   const already = known.get(rules);
   if (already !== undefined) return already;
-  const listeners = { all: gather(rules), wide: gather(rules.filter((rule) => rule.looksAt === 'procedure')) };
+  const listeners = gather(rules);
   known.set(rules, listeners);
   return listeners;
 }

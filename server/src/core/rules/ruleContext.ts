@@ -112,6 +112,11 @@ export class RuleContext<M extends Messages = Messages> {
     return this.around.procedure?.space ?? this.around.family?.space;
   }
 
+  /** The same for what is found about the whole procedure and shown in a step, or at an instruction of it. */
+  at(step: StepView, instruction?: InstructionView): RuleContext<M> {
+    return new RuleContext(this.around, this.reporting, step, instruction);
+  }
+
   report<Key extends keyof M & string>(
     range: ItemRange,
     key: Key,
@@ -140,7 +145,8 @@ export class RuleContext<M extends Messages = Messages> {
       where: () => holds,
       related: (details.related ?? []).map((one) => relatedPlace(one, original, document)),
       working: () => details.working?.() ?? [],
-      fixes: () => (details.fixes?.() ?? []).map((draft) => fixOf(rule, draft, document)),
+      fixes: () =>
+        (details.fixes?.() ?? []).filter((draft) => isOf(document, draft)).map((draft) => fixOf(rule, draft, document)),
     });
     this.reporting.emit({ rule, placedIn });
   }
@@ -165,6 +171,11 @@ function relatedPlace(
 ): Finding['related'][number] {
   const document = one.document === undefined || one.document === original ? shown : one.document;
   return { uri: document.uri, span: document.spanOf(one.range), message: one.message };
+}
+
+/** A fix of a remembered finding may change other steps as well, which need no longer be what they were. */
+function isOf(document: SyntaxDocument, { edits }: FixDraft): boolean {
+  return edits.every((edit) => 'span' in edit || document.holds(edit.range.item));
 }
 
 function fixOf(rule: Rule, draft: FixDraft, document: SyntaxDocument): Fix {

@@ -21,6 +21,8 @@ export interface SyntaxDocument {
   readonly problems: readonly SyntaxProblem[];
   readonly items: readonly Item[];
   spanOf(range: ItemRange): Span;
+  /** Whether the item is one of this reading, so that ranges within it have a place. */
+  holds(item: Item): boolean;
   /** The item that holds an offset, and the offset within it. */
   itemAt(offset: number): { readonly item: Item; readonly offset: number } | undefined;
 }
@@ -46,6 +48,7 @@ export function readDocument(uri: string, kind: DocumentKind, text: string, memo
     problems,
     items: composed.items,
     spanOf: (range) => spanFrom(places.baseOf(range.item), range),
+    holds: (item) => places.holds(item),
     itemAt: (offset) => places.itemAt(offset),
   };
 }
@@ -75,6 +78,10 @@ class Places {
 
   add(item: Item, base: number): void {
     this.#bases.set(item, base);
+  }
+
+  holds(item: Item): boolean {
+    return this.#bases.has(item);
   }
 
   baseOf(item: Item): number {

@@ -19,7 +19,6 @@ const messages = {
 export const idAmbiguous = defineRule({
   id: 'id-ambiguous',
   group: 'form',
-  looksAt: 'procedure',
   since: '0.1.0',
   severity: 'error',
   fix: 'suggestion',

@@ -20,7 +20,6 @@ const twoSteps = (second: string): string => `phases:
 export const idDuplicate = defineRule({
   id: 'id-duplicate',
   group: 'form',
-  looksAt: 'procedure',
   since: '0.1.0',
   severity: 'error',
   fix: 'none',

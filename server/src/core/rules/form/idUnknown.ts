@@ -47,7 +47,6 @@ type Context = RuleContext<typeof messages>;
 export const idUnknown = defineRule({
   id: 'id-unknown',
   group: 'form',
-  looksAt: 'procedure',
   since: '0.1.0',
   severity: 'error',
   fix: 'suggestion',

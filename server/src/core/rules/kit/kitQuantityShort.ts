@@ -1,9 +1,8 @@
 import type { ProcedureView } from '../../analysis/procedureView';
 import type { BuildSet } from '../../builds';
-import type { Ref } from '../../model/values';
 import { defineRule } from '../defineRule';
 import { inStep, withFamily, withFiles } from '../examples';
-import { firstWithin, fittingsOf } from '../support/fittings';
+import { type Fitting, firstWithin, fittingsOf } from '../support/fittings';
 import { kitSupply, lineName, type SupplyLine } from '../support/kitSupply';
 import { piecesNeeded, piecesSupplied } from '../support/pieces';
 
@@ -19,7 +18,6 @@ lines:
 export const kitQuantityShort = defineRule({
   id: 'kit-quantity-short',
   group: 'kit',
-  looksAt: 'procedure',
   since: '0.1.0',
   severity: 'error',
   fix: 'none',
@@ -34,20 +32,22 @@ export const kitQuantityShort = defineRule({
       `The procedure fits ${needed} pieces of the ${name}, but the ${kits === 1 ? 'kit holds' : 'kits hold'} ${held}; raise the quantity of the line`,
   },
   check: {
-    ref({ ref }, ctx) {
-      const { procedure } = ctx;
-      const short = procedure === undefined ? undefined : shortAt(procedure).get(ref);
-      if (procedure?.family === undefined || short === undefined) return;
-      const { where, needed, held, lines } = short;
-      ctx.report(ref.range, 'short', [procedure.family.nameOf(ref.id), needed, held, procedure.kits.length], {
-        about: [ref.id],
-        ...(where.isEverything ? {} : { where: { set: where, space: procedure.space } }),
-        related: lines.map(({ kit, line }) => ({
-          range: line.quantity?.node ?? line.node,
-          document: kit.document,
-          message: `The quantity of ${lineName(line)}`,
-        })),
-      });
+    procedure(procedure, ctx) {
+      const { family, kits, space } = procedure;
+      if (family === undefined) return;
+      for (const { short, fitting } of shortages(procedure)) {
+        const { where, needed, held, lines } = short;
+        const { ref, step, view } = fitting;
+        ctx.at(step, view).report(ref.range, 'short', [family.nameOf(ref.id), needed, held, kits.length], {
+          about: [ref.id],
+          ...(where.isEverything ? {} : { where: { set: where, space } }),
+          related: lines.map(({ kit, line }) => ({
+            range: line.quantity?.node ?? line.node,
+            document: kit.document,
+            message: `The quantity of ${lineName(line)}`,
+          })),
+        });
+      }
     },
   },
 });
@@ -59,21 +59,16 @@ interface Short {
   readonly lines: readonly SupplyLine[];
 }
 
-const remembered = new WeakMap<ProcedureView, ReadonlyMap<Ref, Short>>();
-
-/** What the kits hold too few of, by the place at which it is fitted first. */
-function shortAt(procedure: ProcedureView): ReadonlyMap<Ref, Short> {
-  const known = remembered.get(procedure);
-  if (known !== undefined) return known;
-  const shorts = new Map<Ref, Short>();
+/** What the kits hold too few of, each at the place at which it is fitted first. */
+function shortages(procedure: ProcedureView): { short: Short; fitting: Fitting }[] {
+  const shorts: { short: Short; fitting: Fitting }[] = [];
   const supply = kitSupply(procedure);
   for (const [id, fittings] of supply === undefined ? [] : fittingsOf(procedure)) {
     if (procedure.family?.part(id)?.renew?.value !== 'always') continue;
     const short = worstShortage(procedure, id, supply?.get(id) ?? []);
     const first = short === undefined ? undefined : firstWithin(fittings, short.where);
-    if (short !== undefined && first !== undefined) shorts.set(first.ref, short);
+    if (short !== undefined && first !== undefined) shorts.push({ short, fitting: first });
   }
-  remembered.set(procedure, shorts);
   return shorts;
 }
 

@@ -1,16 +1,14 @@
 import type { KitView } from '../../analysis/kitView';
 import type { ProcedureView } from '../../analysis/procedureView';
 import type { BuildSet } from '../../builds';
-import type { Ref } from '../../model/values';
 import { defineRule } from '../defineRule';
 import { inStep, withKit } from '../examples';
-import { firstWithin, fittingsOf } from '../support/fittings';
+import { type Fitting, firstWithin, fittingsOf } from '../support/fittings';
 import { kitSupply, lineName, type SupplyLine } from '../support/kitSupply';
 
 export const partNotInKit = defineRule({
   id: 'part-not-in-kit',
   group: 'kit',
-  looksAt: 'procedure',
   since: '0.1.0',
   severity: 'error',
   fix: 'none',
@@ -27,45 +25,44 @@ export const partNotInKit = defineRule({
     missing: (name: string, notHeld: string) => `The ${name} is always renewed, but ${notHeld}; add a line to the kit`,
   },
   check: {
-    ref({ ref }, ctx) {
-      const { procedure } = ctx;
-      const missing = procedure === undefined ? undefined : missingAt(procedure).get(ref);
-      if (procedure?.family === undefined || missing === undefined) return;
-      const { document } = procedure.family;
-      const name = procedure.family.nameOf(ref.id);
-      ctx.report(ref.range, 'missing', [name, notHeld(procedure.kits)], {
-        about: [ref.id],
-        ...(missing.where.isEverything ? {} : { where: { set: missing.where, space: procedure.space } }),
-        related: [
-          ...missing.lines.map(({ kit, line }) => ({
-            range: line.part?.range ?? line.node,
-            document: kit.document,
-            message: `Only for other builds: ${lineName(line)}`,
-          })),
-          ...[procedure.family.parts.get(ref.id)?.id.node ?? []].flat().map((range) => ({
-            range,
-            document,
-            message: `The ${name} is declared here`,
-          })),
-        ],
-      });
+    procedure(procedure, ctx) {
+      const { family } = procedure;
+      if (family === undefined) return;
+      for (const { where, lines, fitting } of missingFrom(procedure)) {
+        const { ref } = fitting;
+        const { document } = family;
+        const name = family.nameOf(ref.id);
+        ctx.at(fitting.step, fitting.view).report(ref.range, 'missing', [name, notHeld(procedure.kits)], {
+          about: [ref.id],
+          ...(where.isEverything ? {} : { where: { set: where, space: procedure.space } }),
+          related: [
+            ...lines.map(({ kit, line }) => ({
+              range: line.part?.range ?? line.node,
+              document: kit.document,
+              message: `Only for other builds: ${lineName(line)}`,
+            })),
+            ...[family.parts.get(ref.id)?.id.node ?? []].flat().map((range) => ({
+              range,
+              document,
+              message: `The ${name} is declared here`,
+            })),
+          ],
+        });
+      }
     },
   },
 });
 
 interface Missing {
   readonly where: BuildSet;
+  readonly fitting: Fitting;
   /** Lines that hold the part for other builds. */
   readonly lines: readonly SupplyLine[];
 }
 
-const remembered = new WeakMap<ProcedureView, ReadonlyMap<Ref, Missing>>();
-
-/** What the kits lack, by the place at which it is fitted first. */
-function missingAt(procedure: ProcedureView): ReadonlyMap<Ref, Missing> {
-  const known = remembered.get(procedure);
-  if (known !== undefined) return known;
-  const missing = new Map<Ref, Missing>();
+/** What the kits lack, each at the place at which it is fitted first. */
+function missingFrom(procedure: ProcedureView): Missing[] {
+  const missing: Missing[] = [];
   const supply = kitSupply(procedure);
   for (const [id, fittings] of supply === undefined ? [] : fittingsOf(procedure)) {
     if (procedure.family?.part(id)?.renew?.value !== 'always') continue;
@@ -73,9 +70,8 @@ function missingAt(procedure: ProcedureView): ReadonlyMap<Ref, Missing> {
     const fitted = procedure.space.union(fittings.map((one) => one.where));
     const where = fitted.minus(procedure.space.union(lines.map((one) => one.where)));
     const first = firstWithin(fittings, where);
-    if (first !== undefined) missing.set(first.ref, { where, lines });
+    if (first !== undefined) missing.push({ where, lines, fitting: first });
   }
-  remembered.set(procedure, missing);
   return missing;
 }
 

@@ -34,7 +34,6 @@ export const heatTooHigh = defineRule({
   since: '0.1.0',
   severity: 'error',
   fix: 'none',
-  looksAt: 'procedure',
   doc: {
     what: 'A part is heated above the highest temperature that it, a seal or another part in place on it, or a consumable that was put on it stands; or no highest temperature is named for one that has such a limit.',
     why: 'An aluminium wheel loses its strength and bursts at speed; seals harden, and threadlocker lets go. None of it can be seen.',
@@ -43,12 +42,8 @@ export const heatTooHigh = defineRule({
   },
   messages,
   check: {
-    step(view, ctx) {
-      const { procedure } = ctx;
-      if (procedure === undefined) return;
-      for (const one of overheated(procedure)) {
-        if (one.source.step.step === view.step) report(procedure, one, ctx);
-      }
+    procedure(procedure, ctx) {
+      for (const one of overheated(procedure)) report(procedure, one, ctx.at(one.source.step));
     },
   },
 });

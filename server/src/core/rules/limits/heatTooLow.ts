@@ -46,7 +46,6 @@ export const heatTooLow = defineRule({
   since: '0.1.0',
   severity: 'error',
   fix: 'none',
-  looksAt: 'procedure',
   doc: {
     what: 'A part is fitted hot or cold, and the temperature is not enough for the tightest case of its fit and the clearance that is wanted. The surroundings are taken to be at 20 °C.',
     why: 'The part stops half-way, seizes on the shaft as it evens out, and has to be cut off.',
@@ -55,11 +54,11 @@ export const heatTooLow = defineRule({
   },
   messages,
   check: {
-    step(view, ctx) {
-      const { procedure } = ctx;
-      if (procedure?.family === undefined) return;
+    procedure(procedure, ctx) {
+      const { family } = procedure;
+      if (family === undefined) return;
       for (const one of fittingJudgements(procedure)) {
-        if (one.source.step.step === view.step && !one.enough) report(procedure, procedure.family, one, ctx);
+        if (!one.enough) report(procedure, family, one, ctx.at(one.source.step));
       }
     },
   },

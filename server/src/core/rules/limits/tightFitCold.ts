@@ -28,7 +28,6 @@ export const tightFitCold = defineRule({
   since: '0.1.0',
   severity: 'warning',
   fix: 'none',
-  looksAt: 'procedure',
   doc: {
     what: 'A part that is larger than its bore in every case is fitted with an install instruction, and neither part is hot or cold at that moment. A fit that may have clearance is left alone, and so is one that is driven on with a press, a puller or a hammer, or a part that the family asks to be heated, which a rule of its own tells.',
     why: 'Somebody finds a hammer.',
@@ -37,22 +36,31 @@ export const tightFitCold = defineRule({
   },
   messages,
   check: {
-    instruction(view, ctx) {
-      const { procedure } = ctx;
-      const { instruction } = view;
-      if (procedure?.family === undefined || instruction.verb !== 'install' || instruction.trial?.value === true)
-        return;
-      for (const ref of instruction.install ?? []) {
-        const part = procedure.family.part(ref.id);
-        const asked = part?.beforeFitting?.some(({ value }) => value === 'heat' || value === 'cool') === true;
-        if (part?.fit === undefined || asked || isForced(procedure, view)) continue;
-        for (const fit of fitCases(procedure.family, ref.id, procedure.space)) {
-          report(procedure, procedure.family, view, fit, ref, ctx);
-        }
+    procedure(procedure, ctx) {
+      const { family } = procedure;
+      if (family === undefined) return;
+      for (const step of procedure.steps) {
+        for (const view of step.instructions) lookAt(procedure, family, view, ctx.at(step, view));
       }
     },
   },
 });
+
+function lookAt(
+  procedure: ProcedureView,
+  family: FamilyView,
+  view: InstructionView,
+  ctx: RuleContext<typeof messages>,
+): void {
+  const { instruction } = view;
+  if (instruction.verb !== 'install' || instruction.trial?.value === true) return;
+  for (const ref of instruction.install ?? []) {
+    const part = family.part(ref.id);
+    const asked = part?.beforeFitting?.some(({ value }) => value === 'heat' || value === 'cool') === true;
+    if (part?.fit === undefined || asked || isForced(procedure, view)) continue;
+    for (const fit of fitCases(family, ref.id, procedure.space)) report(procedure, family, view, fit, ref, ctx);
+  }
+}
 
 const FORCE: ReadonlySet<string | undefined> = new Set(['press', 'arbor', 'puller', 'soft-hammer']);
 

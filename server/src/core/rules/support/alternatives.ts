@@ -36,10 +36,13 @@ export function alternativesOf(procedure: ProcedureView): Alternatives[] {
   for (const step of procedure.steps) {
     for (const view of step.instructions) if (view.where !== step.phaseWhere) add(groups, step, view);
   }
-  return [...groups].flatMap(([phase, byKey]) =>
-    [...byKey].flatMap(([key, group]) =>
-      group.length < 2 || isDoneAnyway(procedure, phase, key) ? [] : (leftOut(procedure, group) ?? []),
-    ),
+  const wanted = [...groups].flatMap(([phase, byKey]) =>
+    [...byKey].flatMap(([key, group]) => (group.length < 2 ? [] : [{ phase, key, group }])),
+  );
+  if (wanted.length === 0) return [];
+  const done = doneAnyway(procedure);
+  return wanted.flatMap(({ phase, key, group }) =>
+    done.get(phase)?.has(key) === true ? [] : (leftOut(procedure, group) ?? []),
   );
 }
 
@@ -58,12 +61,15 @@ function keyOf({ instruction, nested }: InstructionView): string | undefined {
   return id === undefined || more.length > 0 ? undefined : `${instruction.verb} ${id}`;
 }
 
-/** It is done on every build of the phase somewhere, so what is written for some builds comes on top. */
-function isDoneAnyway(procedure: ProcedureView, phase: Phase, key: string): boolean {
-  return procedure.steps.some(
-    (step) =>
-      step.phase === phase && step.instructions.some((view) => view.where === step.phaseWhere && keyOf(view) === key),
-  );
+/** What is done on every build of a phase somewhere, so that what is written for some builds comes on top. */
+function doneAnyway(procedure: ProcedureView): Map<Phase, Set<string>> {
+  const done = new Map<Phase, Set<string>>();
+  for (const step of procedure.steps) {
+    const keys = done.get(step.phase) ?? new Set<string>();
+    done.set(step.phase, keys);
+    for (const view of step.instructions) if (view.where === step.phaseWhere) keys.add(keyOf(view) ?? '');
+  }
+  return done;
 }
 
 function leftOut(procedure: ProcedureView, group: readonly Occurrence[]): Alternatives | undefined {

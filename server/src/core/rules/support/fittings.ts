@@ -1,9 +1,11 @@
-import type { InstructionView, ProcedureView } from '../../analysis/procedureView';
+import type { InstructionView, ProcedureView, StepView } from '../../analysis/procedureView';
 import type { BuildSet } from '../../builds';
 import type { Count, Ref } from '../../model/values';
 
 /** A place of the procedure at which a part goes into the unit, and the builds in which it does. */
 export interface Fitting {
+  readonly step: StepView;
+  readonly view: InstructionView;
   readonly ref: Ref;
   readonly where: BuildSet;
   /** How many pieces; undefined where it is all of them. */
@@ -17,9 +19,9 @@ export function fittingsOf(procedure: ProcedureView): ReadonlyMap<string, readon
   const known = remembered.get(procedure);
   if (known !== undefined) return known;
   const byPart = new Map<string, Fitting[]>();
-  for (const { instructions } of procedure.steps) {
-    for (const view of instructions) {
-      for (const fitting of fittingsBy(procedure, view)) {
+  for (const step of procedure.steps) {
+    for (const view of step.instructions) {
+      for (const fitting of fittingsBy(procedure, step, view)) {
         const { id } = fitting.ref;
         byPart.set(id, [...(byPart.get(id) ?? []), fitting]);
       }
@@ -31,14 +33,14 @@ export function fittingsOf(procedure: ProcedureView): ReadonlyMap<string, readon
 
 const remembered = new WeakMap<ProcedureView, ReadonlyMap<string, readonly Fitting[]>>();
 
-function fittingsBy(procedure: ProcedureView, view: InstructionView): Fitting[] {
+function fittingsBy(procedure: ProcedureView, step: StepView, view: InstructionView): Fitting[] {
   const { instruction, where, nested } = view;
   const found = fittedRefs(instruction).map(({ ref, count }) => ({ ref, count, ifNeeded: nested }));
   const replaced = 'ifNot' in instruction ? (instruction.ifNot?.replace ?? []) : [];
   const all = [...found, ...replaced.map((ref) => ({ ref, count: undefined, ifNeeded: true }))];
   return all.flatMap((one) => {
     const there = where.and(procedure.presence(one.ref.id));
-    return there.isEmpty ? [] : [{ ...one, where: there }];
+    return there.isEmpty ? [] : [{ ...one, step, view, where: there }];
   });
 }
 

@@ -1,4 +1,5 @@
 import { whereUnless } from '../../analysis/heldValues';
+import type { InstructionView, ProcedureView } from '../../analysis/procedureView';
 import { isTooCoarse, resolutionOf, widthOf } from '../../workings/gaugeFit';
 import { coarseReadings } from '../../workings/gaugeOfReading';
 import { gaugeWorking } from '../../workings/gaugeWorking';
@@ -7,6 +8,7 @@ import { significant } from '../../workings/toolSizeText';
 import { defineRule } from '../defineRule';
 import { EXAMPLE_HEAD } from '../exampleDocuments';
 import { inProcedure, withStores } from '../examples';
+import type { RuleContext } from '../ruleContext';
 import { advice, takeInstead } from '../support/toolFixes';
 import { isHalfTyped } from '../support/unsettled';
 
@@ -33,46 +35,49 @@ function readWith(gauge: string) {
   return withStores(inProcedure(shown.join('\n'), head + steps), STORES);
 }
 
+const messages = {
+  coarse: (gauge: string, resolution: string, share: string, result: string, accept: string, advised: string) =>
+    `The ${gauge} reads to ${resolution}, which is 1/${share} of what the ${result} may vary (${accept}) that is worked out from it; it should be 1/10, at most 1/6; ${advised}`,
+};
+
 export const readingTooCoarse = defineRule({
   id: 'reading-too-coarse',
   group: 'tools',
   since: '0.1.0',
   severity: 'warning',
   fix: 'suggestion',
-  looksAt: 'procedure',
   doc: {
     what: 'A reading is taken with a gauge that is fine enough for the reading, but not for what a later instruction works out from it. The resolution should be a tenth of the tolerance of the result; up to a sixth is let pass.',
     why: 'A clearance is the small difference of two big sizes. A gauge that does for the sizes leaves nothing of the difference.',
     wrong: readWith('coarse-gauge'),
     right: readWith('dial-gauge'),
   },
-  messages: {
-    coarse: (gauge: string, resolution: string, share: string, result: string, accept: string, advised: string) =>
-      `The ${gauge} reads to ${resolution}, which is 1/${share} of what the ${result} may vary (${accept}) that is worked out from it; it should be 1/10, at most 1/6; ${advised}`,
-  },
+  messages,
   check: {
-    instruction(view, ctx) {
-      const { procedure } = ctx;
-      if (procedure === undefined || view.instruction.verb !== 'measure') return;
-      const coarse = coarseReadings(procedure, view);
-      if (coarse.length === 0 || isHalfTyped(procedure, view.instruction)) return;
-      for (const { gauge, result } of coarse) {
-        const kind = gauge.tool.kind?.value;
-        const finer = toolsOfStores(
-          procedure,
-          (tool) => tool.kind?.value === kind && isTooCoarse(tool, result) === false,
-        );
-        const share = significant((widthOf(result) ?? 0) / (resolutionOf(gauge.tool, result) ?? 1), 2);
-        const resolution = gauge.tool.resolution?.text.trim() ?? '';
-        const advised = advice('take', finer, 'the stores have no finer one of its kind');
-        const args = [gauge.name, resolution, share, result.name, result.value.text.trim(), advised] as const;
-        ctx.report(gauge.ref.range, 'coarse', [...args], {
-          about: [...(result.id === undefined ? [] : [result.id]), gauge.id],
-          ...whereUnless(result.where, view.where, procedure.space),
-          fixes: () => takeInstead(procedure, gauge.ref, finer),
-          working: () => [gaugeWorking(gauge, result, procedure.space, view.where)],
-        });
+    procedure(procedure, ctx) {
+      for (const step of procedure.steps) {
+        for (const view of step.instructions) lookAt(procedure, view, ctx.at(step, view));
       }
     },
   },
 });
+
+function lookAt(procedure: ProcedureView, view: InstructionView, ctx: RuleContext<typeof messages>): void {
+  if (view.instruction.verb !== 'measure') return;
+  const coarse = coarseReadings(procedure, view);
+  if (coarse.length === 0 || isHalfTyped(procedure, view.instruction)) return;
+  for (const { gauge, result } of coarse) {
+    const kind = gauge.tool.kind?.value;
+    const finer = toolsOfStores(procedure, (tool) => tool.kind?.value === kind && isTooCoarse(tool, result) === false);
+    const share = significant((widthOf(result) ?? 0) / (resolutionOf(gauge.tool, result) ?? 1), 2);
+    const resolution = gauge.tool.resolution?.text.trim() ?? '';
+    const advised = advice('take', finer, 'the stores have no finer one of its kind');
+    const args = [gauge.name, resolution, share, result.name, result.value.text.trim(), advised] as const;
+    ctx.report(gauge.ref.range, 'coarse', [...args], {
+      about: [...(result.id === undefined ? [] : [result.id]), gauge.id],
+      ...whereUnless(result.where, view.where, procedure.space),
+      fixes: () => takeInstead(procedure, gauge.ref, finer),
+      working: () => [gaugeWorking(gauge, result, procedure.space, view.where)],
+    });
+  }
+}

@@ -9,7 +9,6 @@ export const buildNotCovered = defineRule({
   since: '0.1.0',
   severity: 'warning',
   fix: 'none',
-  looksAt: 'procedure',
   doc: {
     what: 'The same thing is written once for each of some builds, and a build that the procedure covers is left out; or no step at all holds for a build.',
     why: 'The sheet of that build has a hole that nobody sees who reads the procedure as a whole.',
