@@ -6,6 +6,7 @@ import { LanguageServer } from './languageServer';
 import { printSheet } from './printSheet';
 import { argumentsOf, procedureOf } from './procedureUri';
 import { SheetPanels } from './sheetPanels';
+import { registerWriting } from './writingCommands';
 
 /** Makes the client that starts the server: a process on a desktop, a worker in a browser. */
 export type MakeClient = (context: vscode.ExtensionContext, options: LanguageClientOptions) => BaseLanguageClient;
@@ -18,6 +19,7 @@ export async function activateWith(context: vscode.ExtensionContext, makeClient:
   const status = new BuildStatus(server, builds);
   context.subscriptions.push(server, panels, status);
   registerCommands(context, server, builds, panels);
+  registerWriting(context, server);
   const showStatus = () => void status.update().catch(() => {});
   context.subscriptions.push(
     vscode.window.onDidChangeActiveTextEditor(showStatus),

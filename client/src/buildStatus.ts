@@ -13,14 +13,15 @@ export class BuildStatus implements vscode.Disposable {
   constructor(server: LanguageServer, builds: ChosenBuilds) {
     this.#server = server;
     this.#builds = builds;
-    this.#item.name = 'Witnessmark build';
+    this.#item.name = vscode.l10n.t('Witnessmark build of the sheet');
     this.#item.command = 'witnessmark.chooseBuild';
-    this.#item.tooltip = 'Choose the build that the step sheet is for';
+    this.#item.tooltip = vscode.l10n.t('Choose the build that the step sheet is for');
   }
 
   async update(): Promise<void> {
     const uri = vscode.window.activeTextEditor?.document.uri;
-    if (uri === undefined || !isProcedure(uri)) {
+    // Until a sheet was looked at there is no build that anything here is for.
+    if (uri === undefined || !isProcedure(uri) || this.#builds.of(uri) === undefined) {
       this.#item.hide();
       return;
     }
@@ -28,7 +29,7 @@ export class BuildStatus implements vscode.Disposable {
     if (vscode.window.activeTextEditor?.document.uri.toString() !== uri.toString()) return;
     const chosen = this.#builds.of(uri);
     const build = builds.find((one) => one.id === chosen) ?? builds[0];
-    this.#item.text = `$(list-selection) ${build?.label ?? 'no build'}`;
+    this.#item.text = `$(list-selection) ${build?.label ?? vscode.l10n.t('no build')}`;
     this.#item.show();
   }
 

@@ -30,7 +30,7 @@ export class ChosenBuilds {
     const { builds, count } = await this.#server.ask(BUILDS, { uri: uri.toString() });
     if (builds.length === 0) {
       void vscode.window.showWarningMessage(
-        'There is no build to choose: the family of this procedure cannot be read.',
+        vscode.l10n.t('There is no build to choose: the family of this procedure cannot be read.'),
       );
       return undefined;
     }
@@ -38,11 +38,13 @@ export class ChosenBuilds {
     const items = builds.map((build) => ({
       label: build.label,
       // A list of which one is chosen shows no tick of its own.
-      description: build.id === chosen ? `${build.id} (shown now)` : build.id,
+      description: build.id === chosen ? vscode.l10n.t('{0} (shown now)', build.id) : build.id,
       build,
     }));
-    const more = count > builds.length ? ` (the plainest ${builds.length} of ${count})` : '';
-    const placeHolder = `Build to show and print${more}`;
+    const placeHolder =
+      count > builds.length
+        ? vscode.l10n.t('Build to show and print (the plainest {0} of {1})', builds.length, count)
+        : vscode.l10n.t('Build to show and print');
     const item = await vscode.window.showQuickPick(items, { placeHolder, matchOnDescription: true });
     if (item !== undefined) this.choose(uri, item.build.id);
     return item?.build;

@@ -15,7 +15,11 @@ export class LanguageServer implements vscode.Disposable {
   readonly onStarted = this.#started.event;
 
   constructor(makeClient: (options: LanguageClientOptions) => BaseLanguageClient) {
-    this.#client = makeClient({ documentSelector: [{ language: 'witnessmark' }] });
+    this.#client = makeClient({
+      documentSelector: [{ language: 'witnessmark' }],
+      // A lens that counts uses can show them here, by the command that this extension has for it.
+      initializationOptions: { showUses: true },
+    });
     answerForFiles(this.#client);
     this.#client.onNotification(SHEET_CHANGED.method, ({ uri }: SheetChangedParams) =>
       this.#sheetChanged.fire(vscode.Uri.parse(uri)),

@@ -17,7 +17,7 @@ export async function printSheet(
   const target = given.target === undefined ? await askForTarget(uri) : vscode.Uri.parse(given.target);
   if (target === undefined) return undefined;
   const params = { uri: uri.toString(), build, paper: paperFor(uri), target: target.toString() };
-  const options = { location: vscode.ProgressLocation.Notification, title: 'Printing the step sheet' };
+  const options = { location: vscode.ProgressLocation.Notification, title: vscode.l10n.t('Printing the step sheet') };
   const result = await vscode.window.withProgress(options, () => server.ask(PRINT_SHEET, params));
   // Whoever names the file is a program, and a program reads the result.
   if (given.target === undefined) void report(result, target);
@@ -28,27 +28,32 @@ function askForTarget(uri: vscode.Uri): Thenable<vscode.Uri | undefined> {
   const path = uri.path.replace(/(?:\.procedure)?\.ya?ml$/i, '.pdf');
   return vscode.window.showSaveDialog({
     defaultUri: uri.with({ path }),
-    filters: { 'PDF documents': ['pdf'] },
-    title: 'Print the step sheet',
-    saveLabel: 'Print',
+    filters: { [vscode.l10n.t('PDF documents')]: ['pdf'] },
+    title: vscode.l10n.t('Print the step sheet'),
+    saveLabel: vscode.l10n.t('Print'),
   });
 }
 
 async function report(result: PrintSheetResult, target: vscode.Uri): Promise<void> {
   if (result.is === 'refused') {
-    void vscode.window.showErrorMessage(`The step sheet was not printed. ${result.why}`);
+    void vscode.window.showErrorMessage(vscode.l10n.t('The step sheet was not printed. {0}', result.why));
     return;
   }
   const name = target.path.slice(target.path.lastIndexOf('/') + 1);
-  const errors = result.errors === 1 ? '1 error stands' : `${result.errors} errors stand`;
-  const said = `Printed ${name} for ${result.build.label}.`;
-  const open = 'Open';
+  const said = vscode.l10n.t('Printed {0} for {1}.', name, result.build.label);
+  const open = vscode.l10n.t('Open');
   const answer =
     result.errors === 0
       ? await vscode.window.showInformationMessage(said, open)
-      : await vscode.window.showWarningMessage(`${said} It is marked as not released: ${errors}.`, open);
+      : await vscode.window.showWarningMessage(`${said} ${notReleased(result.errors)}`, open);
   if (answer !== open) return;
   // On another machine no program could open it, so the editor tries.
   if (vscode.env.remoteName === undefined) await vscode.env.openExternal(target);
   else await vscode.commands.executeCommand('vscode.open', target);
+}
+
+function notReleased(errors: number): string {
+  return errors === 1
+    ? vscode.l10n.t('It is marked as not released: 1 error stands.')
+    : vscode.l10n.t('It is marked as not released: {0} errors stand.', errors);
 }

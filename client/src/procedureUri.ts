@@ -24,6 +24,6 @@ export function procedureOf(given: CommandArguments, sheetInFront: vscode.Uri | 
   const named = given.uri === undefined ? undefined : vscode.Uri.parse(given.uri);
   const uri = named ?? sheetInFront ?? vscode.window.activeTextEditor?.document.uri;
   if (uri !== undefined && isProcedure(uri)) return uri;
-  void vscode.window.showInformationMessage('Open a procedure first: a file named *.procedure.yaml.');
+  void vscode.window.showInformationMessage(vscode.l10n.t('Open a procedure first: a file named *.procedure.yaml.'));
   return undefined;
 }

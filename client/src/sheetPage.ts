@@ -1,3 +1,4 @@
+import * as vscode from 'vscode';
 import type { View } from './panelMessages';
 import { SHEET_PAGE_SCRIPT } from './sheetPageScript';
 import { WALK_GRID_SCRIPT } from './walkGridScript';
@@ -5,25 +6,26 @@ import { WALK_GRID_SCRIPT } from './walkGridScript';
 /** The page that a sheet or a walk is put into. Nothing runs in it but its own script, and nothing is fetched. */
 export function sheetPage(nonce: string, uri: string, view: View): string {
   const policy = `default-src 'none'; img-src data:; style-src 'nonce-${nonce}'; script-src 'nonce-${nonce}'`;
+  const words = toolbarWords();
   return `<!DOCTYPE html>
 <html lang="en" data-uri="${uri.replaceAll('&', '&amp;').replaceAll('"', '&quot;')}" data-view="${view}">
 <head>
 <meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="${policy}">
 <meta name="viewport" content="width=device-width, initial-scale=1">
-<title>Step sheet</title>
+<title>${words.sheetTitle}</title>
 <style nonce="${nonce}">${TOOLBAR_STYLES}</style>
 <style nonce="${nonce}" id="sheet-style"></style>
 <style nonce="${nonce}" id="walk-style"></style>
 </head>
 <body>
-<div id="toolbar" role="toolbar" aria-label="Step sheet">
-<span class="views" role="group" aria-label="What is shown">
-<button id="show-sheet" type="button" aria-pressed="${view === 'sheet'}">Sheet</button><button id="show-walk" type="button" aria-pressed="${view === 'walk'}">Walk</button>
+<div id="toolbar" role="toolbar" lang="${vscode.env.language}" aria-label="${words.sheetTitle}">
+<span class="views" role="group" aria-label="${words.shown}">
+<button id="show-sheet" type="button" aria-pressed="${view === 'sheet'}">${words.sheet}</button><button id="show-walk" type="button" aria-pressed="${view === 'walk'}">${words.walk}</button>
 </span>
-<label for="build">Build</label> <select id="build"></select>
-<button id="print" type="button">Print to PDF</button>
-<span id="errors" role="status"></span>
+<label for="build">${words.build}</label> <select id="build"></select>
+<button id="print" type="button">${words.print}</button>
+<span id="errors" role="status" data-one="${words.oneError}" data-many="${words.manyErrors}"></span>
 </div>
 <div id="sheet"></div>
 <div id="walk" hidden></div>
@@ -32,6 +34,23 @@ export function sheetPage(nonce: string, uri: string, view: View): string {
 </body>
 </html>
 `;
+}
+
+/** The words of the toolbar, as markup. */
+function toolbarWords() {
+  const words = {
+    sheetTitle: vscode.l10n.t('Step sheet'),
+    shown: vscode.l10n.t('What is shown'),
+    sheet: vscode.l10n.t('Sheet'),
+    walk: vscode.l10n.t('Walk'),
+    build: vscode.l10n.t('Build'),
+    print: vscode.l10n.t('Print to PDF'),
+    oneError: vscode.l10n.t('1 error stands'),
+    // The page puts the number in, so the place for it has to stay.
+    manyErrors: vscode.l10n.t('{0} errors stand', '{0}'),
+  };
+  const markup = (text: string) => text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('"', '&quot;');
+  return Object.fromEntries(Object.entries(words).map(([name, text]) => [name, markup(text)])) as typeof words;
 }
 
 const TOOLBAR_STYLES = `

@@ -81,7 +81,8 @@ export const SHEET_PAGE_SCRIPT = String.raw`
   }
 
   function showErrors(count) {
-    byId('errors').textContent = count === 0 ? '' : count === 1 ? '1 error stands' : count + ' errors stand';
+    const { one, many } = byId('errors').dataset;
+    byId('errors').textContent = count === 0 ? '' : count === 1 ? one : many.replace('{0}', count);
   }
 
   function showBuilds({ builds, build }) {

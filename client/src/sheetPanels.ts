@@ -38,7 +38,9 @@ export class SheetPanels implements vscode.Disposable, vscode.WebviewPanelSerial
     }
     const name = uri.path.slice(uri.path.lastIndexOf('/') + 1).replace(/\.procedure\.ya?ml$/i, '');
     const beside = { viewColumn: vscode.ViewColumn.Beside, preserveFocus: true };
-    const panel = vscode.window.createWebviewPanel(VIEW_TYPE, `Sheet ${name}`, beside, { enableFindWidget: true });
+    const panel = vscode.window.createWebviewPanel(VIEW_TYPE, vscode.l10n.t('Sheet {0}', name), beside, {
+      enableFindWidget: true,
+    });
     this.#keep(uri, panel, view);
   }
 

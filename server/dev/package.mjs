@@ -33,10 +33,11 @@ function pack(output) {
 function isPacked(output) {
   if (!existsSync(output)) return false;
   const packedAt = statSync(output).mtimeMs;
-  const shipped = ['client/dist', 'client/syntaxes', 'server/dist', 'schemas'].flatMap((path) =>
-    filesUnder(fromRoot(path)),
-  );
-  const beside = ['package.json', 'README.md', 'CHANGELOG.md', '.vscodeignore', 'client/language-configuration.json'];
+  const folders = ['client/dist', 'client/l10n', 'client/media', 'client/syntaxes', 'sample-procedures', 'server/dist'];
+  const shipped = folders.flatMap((path) => filesUnder(fromRoot(path)));
+  const texts = ['package.nls.json', 'package.nls.de.json', 'package.nls.es.json'];
+  const pages = ['README.md', 'CHANGELOG.md', 'client/language-configuration.json'];
+  const beside = ['package.json', '.vscodeignore', ...texts, ...pages];
   const files = [...shipped, ...beside.map(fromRoot).filter(existsSync)];
   return files.every((file) => statSync(file).mtimeMs <= packedAt);
 }

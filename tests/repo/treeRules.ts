@@ -6,6 +6,10 @@ const topLevelNames = [
   'CHANGELOG.md',
   'LICENSE',
   'package.json',
+  // The editor looks for the manifest's texts beside the manifest.
+  'package.nls.json',
+  'package.nls.de.json',
+  'package.nls.es.json',
   'package-lock.json',
   'tsconfig.json',
   'client',
