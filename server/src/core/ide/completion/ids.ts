@@ -1,9 +1,10 @@
 import type { NamedThing } from '../../analysis/declarations';
+import { documentValue } from '../../analysis/documentUnit';
 import type { RefKind, ScalarShape } from '../../model/shape';
 import { RULES } from '../../rules/registry';
 import type { Candidate } from './candidate';
 import { rankedParts, rankedTools } from './ranks';
-import { type CompletionScene, procedureOf, typedIn } from './scene';
+import { type CompletionScene, typedIn } from './scene';
 
 /** The ids that a place takes, less those that its list has already. */
 export function idCandidates(scene: CompletionScene, shape: ScalarShape & { is: 'ref' }): Candidate[] {
@@ -57,8 +58,8 @@ function ranked(candidates: Candidate[], ranks: ReturnType<typeof rankedParts>):
 }
 
 /** What is laid out comes before what lies in the stores. */
-function listedFirst({ snapshot, document }: CompletionScene, candidates: Candidate[]): Candidate[] {
-  const laidOut = new Set(procedureOf(snapshot, document)?.value.consumables?.map(({ id }) => id));
+function listedFirst({ document }: CompletionScene, candidates: Candidate[]): Candidate[] {
+  const laidOut = new Set(documentValue(document, 'procedure')?.consumables?.map(({ id }) => id));
   return candidates.map((one) => ({ ...one, rank: laidOut.has(one.label) ? 0 : 1 }));
 }
 

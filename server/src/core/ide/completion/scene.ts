@@ -1,8 +1,9 @@
+import { documentValue } from '../../analysis/documentUnit';
+import { nestedInstructions } from '../../analysis/instructions';
 import type { Names } from '../../analysis/names';
-import { ProcedureView, type StepView } from '../../analysis/procedureView';
 import type { Snapshot } from '../../analysis/snapshot';
 import type { Uri } from '../../analysis/uri';
-import type { Instruction } from '../../model/generated/types';
+import type { Instruction, Step } from '../../model/generated/types';
 import type { Node } from '../../syntax/node';
 import type { SyntaxDocument } from '../../syntax/readDocument';
 import type { CursorContext } from './context';
@@ -21,10 +22,13 @@ export interface CompletionScene {
 
 /** The instruction around a cursor, as far as the document can be read there. */
 export interface InstructionScene {
-  readonly procedure: ProcedureView;
-  readonly step: StepView;
+  readonly step: Step;
+  /** The place of the step among all steps of the procedure. */
+  readonly stepIndex: number;
   /** Its place among the entries of the step's `do`, whether or not it can be read itself. */
   readonly index: number;
+  /** Where that entry starts in the text. */
+  readonly at: number;
   /** The innermost instruction there. */
   readonly instruction: Instruction | undefined;
 }
@@ -34,31 +38,26 @@ export function typedIn({ text, token, offset }: CursorContext): string {
   return text.slice(token.start, offset);
 }
 
-const views = new WeakMap<SyntaxDocument, { readonly snapshot: Snapshot; readonly view: ProcedureView | undefined }>();
-
-/** The procedure of a document, made once for a reading and its surroundings, so that its walk is made once too. */
-export function procedureOf(snapshot: Snapshot, document: SyntaxDocument): ProcedureView | undefined {
-  const known = views.get(document);
-  if (known?.snapshot === snapshot) return known.view;
-  const view = ProcedureView.of(snapshot, document);
-  views.set(document, { snapshot, view });
-  return view;
-}
-
 /** Finds the step and the instruction that hold the cursor by where they start, since their ends move while one types. */
-export function instructionScene({ snapshot, document, context }: CompletionScene): InstructionScene | undefined {
-  const procedure = procedureOf(snapshot, document);
+export function instructionScene({ document, context }: CompletionScene): InstructionScene | undefined {
   const stepAt = entryBehind(context, 'steps');
-  const doAt = entryBehind(context, 'do');
-  if (procedure === undefined || stepAt === undefined || doAt === undefined) return undefined;
+  const at = entryBehind(context, 'do');
+  if (stepAt === undefined || at === undefined) return undefined;
   const startOf = (node: Node) => document.spanOf(node).start;
   const isHere = (node: Node, from: number) => from <= startOf(node) && startOf(node) <= context.offset;
-  const step = procedure.steps.find((one) => isHere(one.step.node, stepAt));
+  const steps = (documentValue(document, 'procedure')?.phases ?? []).flatMap((phase) => phase.steps ?? []);
+  const stepIndex = steps.findIndex((one) => isHere(one.node, stepAt));
+  const step = steps[stepIndex];
   if (step === undefined) return undefined;
-  const entries = step.step.do ?? [];
-  const index = entries.findIndex(({ node }) => startOf(node) >= doAt);
-  const instruction = step.instructions.findLast((one) => isHere(one.instruction.node, doAt))?.instruction;
-  return { procedure, step, index: index < 0 ? entries.length : index, instruction };
+  const entries = step.do ?? [];
+  const index = entries.findIndex(({ node }) => startOf(node) >= at);
+  const all = entries.flatMap(withNested);
+  const instruction = all.findLast((one) => isHere(one.node, at));
+  return { step, stepIndex, index: index < 0 ? entries.length : index, at, instruction };
+}
+
+function withNested(instruction: Instruction): Instruction[] {
+  return [instruction, ...nestedInstructions(instruction).flatMap(withNested)];
 }
 
 /** Where the entry starts that the cursor stands in, of the first list behind a key. */
