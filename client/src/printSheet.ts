@@ -41,14 +41,17 @@ async function report(result: PrintSheetResult, target: vscode.Uri): Promise<voi
   }
   const name = target.path.slice(target.path.lastIndexOf('/') + 1);
   const said = vscode.l10n.t('Printed {0} for {1}.', name, result.build.label);
-  const open = vscode.l10n.t('Open');
+  const isOnDisk = target.scheme === 'file';
+  const open = isOnDisk ? vscode.l10n.t('Open') : vscode.l10n.t('Show in the Explorer');
   const answer =
     result.errors === 0
       ? await vscode.window.showInformationMessage(said, open)
       : await vscode.window.showWarningMessage(`${said} ${notReleased(result.errors)}`, open);
   if (answer !== open) return;
-  // On another machine no program could open it, so the editor tries.
-  if (vscode.env.remoteName === undefined) await vscode.env.openExternal(target);
+  // From what is no disk no program could open it; from the Explorer it can be downloaded.
+  if (!isOnDisk) await vscode.commands.executeCommand('revealInExplorer', target);
+  // On another machine no program could open it either, so the editor tries.
+  else if (vscode.env.remoteName === undefined) await vscode.env.openExternal(target);
   else await vscode.commands.executeCommand('vscode.open', target);
 }
 
