@@ -66,8 +66,9 @@ export class BlockMaker {
     const { first, end } = piece;
     const item = this.#layout.soundItem(first);
     const mayChange = item !== undefined && !piece.misplaced && isTouched(this.#wanted, { first, end });
-    const lines = mayChange ? formatItem(item, container === 'map' ? 'pair' : 'list-item', shape) : undefined;
-    return { kind: 'leaf', first, end, key: this.#layout.keyOf(first), lines, fixed: lines === undefined };
+    const written = mayChange ? formatItem(item, container === 'map' ? 'pair' : 'list-item', shape) : undefined;
+    const rest = { first, key: this.#layout.keyOf(first), lines: written?.lines, fixed: written === undefined };
+    return { kind: 'leaf', end: written === undefined ? end : first + written.height, ...rest };
   }
 
   #opened(piece: Piece & { kind: 'opened' }, above: Shape | undefined): OpenedBlock {

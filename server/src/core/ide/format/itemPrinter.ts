@@ -25,24 +25,30 @@ export class ItemPrinter {
     const lead = this.#trivia().concat(this.#takeDash() ? this.#trivia() : []);
     this.#expect(pair.key.from);
     const lines = [...linesFor(lead), ...this.#pair(pair, shape)];
-    return [...lines, ...this.#rest()];
+    this.#finish();
+    return lines;
   }
 
   /** The only entry of an item that is an entry of a list, with its dash. */
   listItem(node: Node, shape: Shape | undefined): Line[] {
     const lead = this.#trivia();
     const { above, body } = this.#listItem(node, shape);
-    return [...linesFor(lead), ...above, ...body, ...this.#rest()];
+    this.#finish();
+    return [...linesFor(lead), ...above, ...body];
   }
 
-  #rest(): Line[] {
-    const rest = linesFor(this.#trivia());
-    this.#expect(this.#text.length);
-    return rest;
+  /** How much of the item was written: comments behind its last block may be about what comes next. */
+  get written(): number {
+    return this.#at;
+  }
+
+  #finish(): void {
+    if (scanTrivia(this.#text, this.#at).next !== this.#text.length) this.sound = false;
   }
 
   #pair({ key, value }: Pair, shape: Shape | undefined): Line[] {
-    const { column, name } = { column: columnOf(this.#text, key.from), name: this.#text.slice(key.from, key.to) };
+    const column = columnOf(this.#text, key.from);
+    const name = this.#text.slice(key.from, key.to);
     this.#at = key.to;
     this.#takeColon();
     if (value === undefined) return [set(`${name}:${this.#remark()}`)];
@@ -79,14 +85,14 @@ export class ItemPrinter {
 
   /** An entry from its dash on. Comments that stood behind the dash come to stand above it. */
   #listItem(node: Node, shape: Shape | undefined): { above: Line[]; body: Line[] } {
-    const column = this.#at;
+    const column = columnOf(this.#text, this.#at);
     if (!this.#takeDash()) this.sound = false;
     if (!isBlockCollection(node)) {
       const above = comments(this.#trivia());
       return { above, body: this.#inline('-', node, shape) };
     }
     const before = comments(this.#trivia());
-    const lines = this.#block(node, shape, columnOf(this.#text, column) + 1);
+    const lines = this.#block(node, shape, column + 1);
     const opening = lines.findIndex((line) => !isTrivia(line));
     const lifted = lines.slice(0, Math.max(0, opening)).filter((line) => !isBlank(line));
     return { above: [...before, ...lifted], body: dashed(lines.slice(Math.max(0, opening)), STEP) };
@@ -104,7 +110,9 @@ export class ItemPrinter {
     const last = more.length === 0 ? [] : [...more.slice(0, -1), withRemark(more.at(-1) ?? '', node, behind)];
     const opening = more.length === 0 || isBlockScalar(node) ? first + behind : first;
     if (!between.includes('\n')) return [set(`${prefix} ${opening}`), ...last.map(set)];
-    return [set(prefix + remark), ...indented([...above, set(opening)], STEP), ...last.map(set)];
+    // A text on lines of its own is set in already; what is in brackets is set in by those alone.
+    const below = indented(last.map(set), node.kind === 'scalar' ? 0 : STEP);
+    return [set(prefix + remark), ...indented([...above, set(opening)], STEP), ...below];
   }
 
   /** The lines of a scalar or of something in brackets. */
