@@ -26,7 +26,7 @@ describe('the facts of a part', () => {
         'cap nut (part: nut, cap-nut)',
         '  Thread             M5×0.8',
         '  Hand               right-hand (clockwise to tighten) on K1-A',
-        '                     left-hand (anticlockwise to tighten) on K1-B',
+        '                     left-hand (counter-clockwise to tighten) on K1-B',
         '  Torque             4.6 ± 0.3 N·m (3.39 ± 0.22 lbf·ft; 40.7 ± 2.7 lbf·in; 46.9 ± 3.1 kgf·cm)',
         '  In this procedure  4.6 ± 0.3 N·m in Fit the wheel (fit-wheel)',
         '  Sits on            core',

@@ -9,6 +9,7 @@ import { fileChanges } from './features/fileChanges';
 import { folders } from './features/folders';
 import { formatting } from './features/formatting';
 import { hover } from './features/hover';
+import { inlayHints } from './features/inlayHints';
 import { passingBuilds } from './features/passingBuilds';
 import { references } from './features/references';
 import { rename } from './features/rename';
@@ -36,6 +37,7 @@ const FEATURES: readonly Feature[] = [
   structure,
   formatting,
   semanticTokens,
+  inlayHints,
   sheets,
   passingBuilds,
 ];

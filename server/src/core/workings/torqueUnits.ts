@@ -34,8 +34,8 @@ export function roughBoth(torque: number, written: Unit): string {
   return `${roughTorque(torque, written)} (${roughTorque(torque, otherUnit(torque, written))})`;
 }
 
-/** The unit of the other system; pound feet from where pound inches become unwieldy, common practice. */
-function otherUnit(torque: number, written: Unit): Unit {
+/** The unit of the other system for a torque in N·m; pound feet from where pound inches become unwieldy, common practice. */
+export function otherUnit(torque: number, written: Unit): Unit {
   if (written !== newtonMetre) return newtonMetre;
   return torque < 20 ? poundInch : poundFoot;
 }

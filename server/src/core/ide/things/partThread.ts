@@ -1,7 +1,8 @@
 import type { InstructionView } from '../../analysis/procedureView';
 import { lastPass } from '../../analysis/statedTorques';
-import type { BuildSet } from '../../builds';
+import { type BuildSet, describeBuilds } from '../../builds';
 import type { Part } from '../../model/generated/types';
+import { handsOf } from '../handsOf';
 import { valueLines } from './buildWords';
 import { type CardRow, row, sideRow } from './card';
 import { quantityInUnits, quantityText } from './quantityWords';
@@ -10,7 +11,7 @@ import { stepName } from './stepRows';
 import { verbOf } from './stepUses';
 
 const TURNS = {
-  left: 'left-hand (anticlockwise to tighten)',
+  left: 'left-hand (counter-clockwise to tighten)',
   right: 'right-hand (clockwise to tighten)',
 } as const;
 
@@ -25,10 +26,7 @@ export function fasteningRows(scene: Scene, id: string, part: Part, present: Bui
       'Thread',
       lines(part.thread, ({ text }) => text),
     ),
-    ...row(
-      'Hand',
-      lines(part.hand, ({ value, node }) => (value === undefined ? node.text : TURNS[value])),
-    ),
+    ...row('Hand', handLines(scene, part, present)),
     ...sideRow('Property class', classes),
     ...row('Turned by', drivenBy(part, lines(part.acrossFlats, quantityText))),
     ...sideRow('Torque', lines(part.torque, quantityInUnits)),
@@ -38,6 +36,14 @@ export function fasteningRows(scene: Scene, id: string, part: Part, present: Bui
     ...row('In order', (part.inOrder ?? []).map(({ text }) => text).join(', ')),
     ...row('Held at', part.hold?.text),
   ];
+}
+
+/** Which way it is turned, by build; as it is written where no family says what the builds are. */
+function handLines({ space }: Scene, part: Part, present: BuildSet | undefined): string[] {
+  if (space === undefined || present === undefined) return [];
+  return handsOf(part, space, present).map(({ value, where }) =>
+    where.equals(present) ? TURNS[value] : `${TURNS[value]} on ${describeBuilds(where, space) || 'every build'}`,
+  );
 }
 
 function drivenBy({ drive, driveSize }: Part, acrossFlats: readonly string[]): string[] {
