@@ -4,7 +4,8 @@ import { renameSync, rmSync, unlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
-import { onTestFinished } from 'vitest';
+import { expect, onTestFinished } from 'vitest';
+import type { DataCallback, Disposable, Message } from 'vscode-jsonrpc';
 import {
   type ClientCapabilities,
   type CodeAction,
@@ -38,6 +39,8 @@ import {
   type TextDocumentClientCapabilities,
   type TextEdit,
 } from 'vscode-languageserver/node';
+import { protocolShapes } from '../support/protocolShapes';
+import { ProtocolWatch } from '../support/protocolWatch';
 import { temporaryFiles } from '../support/temporaryFiles';
 
 const root = join(import.meta.dirname, '../..');
@@ -66,6 +69,36 @@ async function bundleServer(): Promise<string> {
   });
   process.once('exit', () => rmSync(outfile, { force: true }));
   return outfile;
+}
+
+class WatchedReader extends StreamMessageReader {
+  readonly #watch: ProtocolWatch;
+
+  constructor(input: NodeJS.ReadableStream, watch: ProtocolWatch) {
+    super(input);
+    this.#watch = watch;
+  }
+
+  override listen(callback: DataCallback): Disposable {
+    return super.listen((message) => {
+      this.#watch.received(message);
+      callback(message);
+    });
+  }
+}
+
+class WatchedWriter extends StreamMessageWriter {
+  readonly #watch: ProtocolWatch;
+
+  constructor(output: NodeJS.WritableStream, watch: ProtocolWatch) {
+    super(output);
+    this.#watch = watch;
+  }
+
+  override write(message: Message): Promise<void> {
+    this.#watch.sent(message);
+    return super.write(message);
+  }
 }
 
 export interface ClientOptions {
@@ -100,14 +133,18 @@ export class TestClient {
     readonly folder: string,
     readonly server: ChildProcess,
     readonly connection: ProtocolConnection,
+    /** Holds every message of the server against the protocol; what is wrong with one fails the test. */
+    readonly watch: ProtocolWatch,
   ) {}
 
   static async start(files: Readonly<Record<string, string>>, options: ClientOptions = {}): Promise<TestClient> {
     const folder = temporaryFiles(files);
     const server = spawn(process.execPath, [await bundledServer(), '--stdio'], { stdio: ['pipe', 'pipe', 'inherit'] });
-    const [input, output] = [server.stdout, server.stdin];
-    const connection = createProtocolConnection(new StreamMessageReader(input), new StreamMessageWriter(output));
-    const client = new TestClient(folder, server, connection);
+    const watch = new ProtocolWatch(await protocolShapes());
+    const input = new WatchedReader(server.stdout, watch);
+    const output = new WatchedWriter(server.stdin, watch);
+    const connection = createProtocolConnection(input, output);
+    const client = new TestClient(folder, server, connection, watch);
     onTestFinished(() => client.#stop());
     await client.#initialize(options);
     return client;
@@ -261,6 +298,7 @@ export class TestClient {
     this.connection.dispose();
     this.server.kill();
     await ended;
+    expect(this.watch.problems).toEqual([]);
   }
 }
 
