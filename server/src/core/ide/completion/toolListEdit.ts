@@ -3,6 +3,8 @@ import { newlineOf } from '../../rules/support/newline';
 import { type ListNode, type MapNode, type Node, pairOf } from '../../syntax/node';
 import type { SyntaxDocument } from '../../syntax/readDocument';
 import type { TextEdit } from '../../text/span';
+import { entryBehind, insertAt, startOfLine, withRemarksAbove } from '../lineEdits';
+import { compareIds } from '../toolOrder';
 
 /** Keys of a procedure that come behind its tools, in the order of the schema. */
 const BEHIND_TOOLS = [
@@ -30,7 +32,7 @@ export function toolListEdit(document: SyntaxDocument, toolId: string): TextEdit
   if (pair === undefined) return startList(document, root, toolId);
   if (pair.value?.kind === 'list' && pair.value.items.length > 0) return addEntry(document, pair.value, toolId);
   const key = document.spanOf(pair.key);
-  if (pair.value === undefined) return { span: { start: key.end + 1, end: key.end + 1 }, text: ` [${toolId}]` };
+  if (pair.value === undefined) return insertAt(key.end + 1, ` [${toolId}]`);
   const span = document.spanOf(pair.value);
   const written = pair.value.kind === 'scalar' ? `[${pair.value.text}, ${toolId}]` : `[${toolId}]`;
   return pair.value.kind === 'map' ? undefined : { span, text: written };
@@ -39,34 +41,24 @@ export function toolListEdit(document: SyntaxDocument, toolId: string): TextEdit
 function addEntry(document: SyntaxDocument, list: ListNode, id: string): TextEdit | undefined {
   const { items } = list;
   const ids = items.map((item) => (item.kind === 'scalar' ? item.text : ''));
-  const isSorted = ids.length > 1 && ids.every((one, i) => i === 0 || (ids[i - 1] ?? '') <= one);
-  const next = isSorted ? ids.findIndex((one) => one > id) : -1;
+  const isSorted = ids.length > 1 && ids.every((one, i) => i === 0 || compareIds(ids[i - 1] ?? '', one) <= 0);
+  const next = isSorted ? ids.findIndex((one) => compareIds(one, id) > 0) : -1;
   const before = next < 0 ? undefined : items[next];
   const last = items.at(-1);
   if (last === undefined) return undefined;
   if (list.flow) return inFlow(document, before, last, id);
-  return before === undefined ? behindLine(document, last, id) : beforeLine(document, before, id);
+  return before === undefined ? entryBehind(document, last, id) : beforeLine(document, before, id);
 }
 
 function inFlow(document: SyntaxDocument, before: Node | undefined, last: Node, id: string): TextEdit {
   const at = before === undefined ? document.spanOf(last).end : document.spanOf(before).start;
-  return { span: { start: at, end: at }, text: before === undefined ? `, ${id}` : `${id}, ` };
+  return insertAt(at, before === undefined ? `, ${id}` : `${id}, `);
 }
 
 /** A line of its own, above the entry and below the remarks that stand over it, which speak of the entry's group. */
 function beforeLine({ text, spanOf }: SyntaxDocument, before: Node, id: string): TextEdit {
-  const start = text.lastIndexOf('\n', spanOf(before).start - 1) + 1;
-  return { span: { start, end: start }, text: `${text.slice(start, spanOf(before).start)}${id}${newlineOf(text)}` };
-}
-
-function behindLine({ text, spanOf }: SyntaxDocument, last: Node, id: string): TextEdit {
-  const { start, end } = spanOf(last);
-  const dash = text.slice(text.lastIndexOf('\n', start - 1) + 1, start);
-  const newline = text.indexOf('\n', end);
-  const broken = newline < 0 ? text.length : newline;
-  // Behind the remark that the last entry may have on its line.
-  const at = text.charAt(broken - 1) === '\r' ? broken - 1 : broken;
-  return { span: { start: at, end: at }, text: `${newlineOf(text)}${dash}${id}` };
+  const start = startOfLine(text, spanOf(before).start);
+  return insertAt(start, `${text.slice(start, spanOf(before).start)}${id}${newlineOf(text)}`);
 }
 
 function startList(document: SyntaxDocument, root: MapNode, id: string): TextEdit | undefined {
@@ -76,19 +68,8 @@ function startList(document: SyntaxDocument, root: MapNode, id: string): TextEdi
   const behind = root.pairs.find(({ key }) => BEHIND_TOOLS.includes(key.text));
   if (behind !== undefined) {
     const at = withRemarksAbove(text, document.spanOf(behind.key).start);
-    return { span: { start: at, end: at }, text: line + newline };
+    return insertAt(at, line + newline);
   }
   const end = text.trimEnd().length;
-  return end === 0 ? undefined : { span: { start: end, end }, text: newline + line };
-}
-
-/** Remarks right above a key speak of it, and stay there. */
-function withRemarksAbove(text: string, start: number): number {
-  let at = start;
-  while (at > 0) {
-    const above = text.lastIndexOf('\n', at - 2) + 1;
-    if (!text.startsWith('#', above)) break;
-    at = above;
-  }
-  return at;
+  return end === 0 ? undefined : insertAt(end, newline + line);
 }
