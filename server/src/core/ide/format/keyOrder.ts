@@ -1,5 +1,5 @@
 import type { Keys } from '../../model/shape';
-import { BLANK, isBlank, type Line } from './line';
+import { BLANK, isBlank, isTrivia, type Line } from './line';
 
 /** An entry of a map or list: the comments and blank lines above it, and its own lines. */
 export interface Entry {
@@ -24,7 +24,7 @@ export function inKeyOrder(entries: readonly Entry[], keys: Keys): readonly Entr
   if (new Set(entries.map(({ key }) => key)).size < entries.length) return entries;
   const groups = groupsOf(entries).map(({ head, entries }) => ({ head, entries: inRankOrder(entries, known) }));
   const ordered = ranked(groups, (group) => lowestRank(group, known));
-  return ordered.flatMap((group, i) => withHead(group, i, group === groups[0]));
+  return ordered.flatMap((group, i) => withHead(group, ordered[i - 1], group === groups[0]));
 }
 
 function groupsOf(entries: readonly Entry[]): Group[] {
@@ -33,7 +33,8 @@ function groupsOf(entries: readonly Entry[]): Group[] {
     const own = entry.lead.findLastIndex(isBlank) + 1;
     const rest = { ...entry, lead: entry.lead.slice(own) };
     const group = groups.at(-1);
-    if (group === undefined || own > 0) groups.push({ head: entry.lead.slice(0, own), entries: [rest] });
+    if (group === undefined || own > 0 || endsApart(group))
+      groups.push({ head: entry.lead.slice(0, own), entries: [rest] });
     else group.entries.push(rest);
   }
   return groups;
@@ -58,10 +59,17 @@ function ranked<One>(all: readonly One[], rankOf: (one: One) => number | undefin
   return withRanks.sort((a, b) => a.rank - b.rank).map(({ one }) => one);
 }
 
+/** Whether a blank line stands among the comments at the end of a group. */
+function endsApart({ entries }: Group): boolean {
+  const body = entries.at(-1)?.body ?? [];
+  return body.slice(body.findLastIndex((line) => !isTrivia(line)) + 1).some(isBlank);
+}
+
 /** A blank line stands between groups wherever they went, and none comes to stand above the first. */
-function withHead({ head, entries }: Group, index: number, wasFirst: boolean): Entry[] {
-  const from = index === 0 && !wasFirst ? head.findIndex((line) => !isBlank(line)) : 0;
+function withHead({ head, entries }: Group, before: Group | undefined, wasFirst: boolean): Entry[] {
+  const from = before === undefined && !wasFirst ? head.findIndex((line) => !isBlank(line)) : 0;
   const kept = from < 0 ? [] : head.slice(from);
-  const parted = index > 0 && !kept.some(isBlank) ? [BLANK, ...kept] : kept;
+  const isApart = before === undefined || kept.some(isBlank) || endsApart(before);
+  const parted = isApart ? kept : [BLANK, ...kept];
   return entries.map((entry, i) => (i === 0 ? { ...entry, lead: [...parted, ...entry.lead] } : entry));
 }

@@ -106,25 +106,30 @@ function isKeyAlone(line: string): boolean {
 
 /** Whether the line before is part of a text or of brackets that run over several lines. */
 function textAround({ document, start }: Typing): 'block' | 'other' | undefined {
-  const end = Math.max(0, start - 1);
+  const end = document.text.slice(0, start).replace(/\r?\n$/, '').length;
   const place = document.itemAt(end);
   return place?.item.root === undefined ? undefined : aroundIn(place.item.root, place.offset);
 }
 
 function aroundIn(node: Node, offset: number): 'block' | 'other' | undefined {
+  if (offset <= node.from) return undefined;
   const source = node.item.text.slice(node.from, node.to);
-  const isBelow =
-    offset <= node.to &&
-    source
+  const isOpen = offset < node.to || !endsItself(node, source.trimEnd());
+  if (node.kind === 'scalar') {
+    if (node.style !== 'literal' && node.style !== 'folded') return isOpen ? 'other' : undefined;
+    const isBelow = source
       .slice(0, offset - node.from)
       .trimEnd()
       .includes('\n');
-  if (node.kind === 'scalar') {
-    if (offset <= node.from) return undefined;
-    if (node.style === 'literal' || node.style === 'folded') return isBelow ? 'block' : undefined;
-    return offset < node.to || (isBelow && node.style !== 'plain') ? 'other' : undefined;
+    return offset <= node.to && isBelow ? 'block' : undefined;
   }
-  if (node.flow) return offset > node.from && offset < node.to ? 'other' : undefined;
+  if (node.flow) return isOpen ? 'other' : undefined;
   const inner = node.kind === 'list' ? node.items : node.pairs.flatMap(({ value }) => value ?? []);
   return inner.map((one) => aroundIn(one, offset)).find((one) => one !== undefined);
+}
+
+/** Whether the sign that ends a text in quotes or something in brackets has been typed yet. */
+function endsItself(node: Node, source: string): boolean {
+  if (node.kind === 'scalar') return node.style === 'plain' || (source.length > 1 && source.at(-1) === source[0]);
+  return /[\]}]$/.test(source) || !/^[[{]/.test(source);
 }
