@@ -36,7 +36,8 @@ class CheckTasks implements vscode.TaskProvider {
       name,
       'witnessmark',
       definition.program === 'workspace' ? inWorkspace(args, folder) : this.#packaged(args, folder),
-      '$witnessmark',
+      // The findings of the whole folder are problems already while it is open; with a matcher each would stand there twice.
+      [],
     );
     task.detail = `witnessmark ${args.join(' ')}`;
     task.group = vscode.TaskGroup.Build;
