@@ -1,8 +1,8 @@
-import { unitsIn } from '../model/facts';
 import type { RefKind } from '../model/shape';
 import type { Declared } from '../model/values';
 import type { SyntaxDocument } from '../syntax/readDocument';
 import { documentUnit, documentValue } from './documentUnit';
+import { summariesOf } from './unitSummary';
 
 /** Something that has an id: a part, a tool, a step. */
 export interface NamedThing {
@@ -24,8 +24,8 @@ export function declarationsIn(document: SyntaxDocument): ReadonlyMap<RefKind, T
   const byKind = new Map<RefKind, Map<string, NamedThing>>();
   const names = namesIn(document);
   const unit = documentUnit(document);
-  for (const one of unit === undefined ? [] : unitsIn(unit)) {
-    for (const declared of one.facts.declared) {
+  for (const summary of unit === undefined ? [] : summariesOf(unit)) {
+    for (const declared of summary.declared) {
       const { kind, id } = declared;
       const byId = byKind.get(kind) ?? new Map<string, NamedThing>();
       byKind.set(kind, byId);

@@ -22,9 +22,12 @@ export function namedRefs(instruction: Instruction): readonly Ref[] {
 
 function refsAt(instruction: Instruction, key: string): readonly Ref[] {
   const value = (instruction as unknown as Record<string, unknown>)[key];
-  const values = Array.isArray(value) ? value : value === undefined ? [] : [value];
-  return values.flatMap((one: unknown) => (isRef(one) ? [one] : []));
+  if (value === undefined) return NO_REFS;
+  if (!Array.isArray(value)) return isRef(value) ? [value] : NO_REFS;
+  return value.every(isRef) ? value : value.filter(isRef);
 }
+
+const NO_REFS: readonly Ref[] = [];
 
 function isRef(value: unknown): value is Ref {
   return typeof value === 'object' && value !== null && 'id' in value && 'range' in value;

@@ -1,9 +1,9 @@
-import { unitsIn } from '../model/facts';
 import type { PathRef } from '../model/values';
 import { type DocumentKind, documentKindOf } from '../syntax/documentKind';
 import type { SyntaxDocument } from '../syntax/readDocument';
 import { documentUnit } from './documentUnit';
 import type { Snapshot } from './snapshot';
+import { summariesOf } from './unitSummary';
 import { isInside, resolvePath, type Uri } from './uri';
 
 /** Where a path leads. */
@@ -34,7 +34,7 @@ export function followPath(snapshot: Snapshot, from: Uri, path: PathRef): LinkTa
 /** All paths that a document names, in the order of its text. */
 export function pathsOf(document: SyntaxDocument): PathRef[] {
   const unit = documentUnit(document);
-  return unit === undefined ? [] : [...unitsIn(unit)].flatMap((one) => one.facts.paths);
+  return unit === undefined ? [] : [...summariesOf(unit)].flatMap((one) => one.paths);
 }
 
 /** The files that a document names and that may be read, whether or not anyone has yet. */

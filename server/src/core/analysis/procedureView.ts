@@ -57,8 +57,9 @@ export class ProcedureView {
     this.family = this.#family();
     this.kits = this.#documents(this.value.kit).flatMap((kit) => kitViewOf(snapshot, kit) ?? []);
     const stores = this.#documents(this.value.stores);
-    this.tools = storesItems(stores, 'tools');
-    this.consumables = storesItems(stores, 'consumables');
+    const { tools, consumables } = storesOf(stores);
+    this.tools = tools;
+    this.consumables = consumables;
     this.storesComplete = stores.length > 0 && stores.length === (this.value.stores ?? []).length;
     this.space = spaceOf(this.family, this.value);
     this.steps = this.#steps();
@@ -122,6 +123,29 @@ export class ProcedureView {
     if (this.family === undefined || (owner.when === undefined && owner.unless === undefined)) return outer;
     return outer.and(this.space.set(conditionOf(owner)));
   }
+}
+
+interface StoresItems {
+  readonly documents: readonly SyntaxDocument[];
+  readonly tools: ReadonlyMap<string, StoresItem<Tool>>;
+  readonly consumables: ReadonlyMap<string, StoresItem<Consumable>>;
+}
+
+const storesSeen = new WeakMap<SyntaxDocument, StoresItems>();
+
+/** Everything of some stores; the same objects as long as the documents are the same. */
+function storesOf(documents: readonly SyntaxDocument[]): StoresItems {
+  const [first] = documents;
+  const known = first === undefined ? undefined : storesSeen.get(first);
+  if (known?.documents.length === documents.length && known.documents.every((one, i) => one === documents[i]))
+    return known;
+  const items = {
+    documents,
+    tools: storesItems(documents, 'tools'),
+    consumables: storesItems(documents, 'consumables'),
+  };
+  if (first !== undefined) storesSeen.set(first, items);
+  return items;
 }
 
 function storesItems<Key extends 'tools' | 'consumables'>(

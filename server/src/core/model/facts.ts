@@ -49,6 +49,8 @@ export interface Unit<Value = unknown> {
   readonly children: readonly Unit[];
   /** What later layers remember of the unit; see the nodes. */
   remembered: unknown;
+  /** What was gathered from the unit and all that is in it, where somebody has. */
+  summary: unknown;
   /** This unit and all units inside it, in the order of the text; made on first use. */
   all: readonly Unit[] | undefined;
 }

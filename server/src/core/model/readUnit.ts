@@ -52,6 +52,7 @@ class UnitReader {
       problems,
       children: this.#children,
       remembered: undefined,
+      summary: undefined,
       all: undefined,
     };
   }

@@ -125,7 +125,9 @@ class Telling {
   #lastTime(before: number, part: string, deeds: readonly string[], where: BuildSet): Happening | undefined {
     this.#byPart ??= stepsByPart(this.walked);
     const { plan, steps } = this.walked;
-    for (const index of this.#byPart.get(part)?.toReversed() ?? []) {
+    const indexes = this.#byPart.get(part) ?? [];
+    for (let i = indexes.length - 1; i >= 0; i--) {
+      const index = indexes[i] ?? 0;
       if (index >= before) continue;
       const match = steps[index]?.done.findLast(
         ({ part: own, what, where: there }) => own === part && deeds.includes(what) && there.overlaps(where),

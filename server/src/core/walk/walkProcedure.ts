@@ -54,6 +54,10 @@ function groundOf({ family, space }: UnitModel): Ground {
   return ground;
 }
 
+type Effect = Pick<Moment, 'lanes' | 'made'>;
+
+const effects = new WeakMap<Transition, Effect>();
+
 /** The trace of a walk; what a rule never asks for is worked out on demand only. */
 class WalkTrace implements Trace {
   readonly failures: readonly Failure[];
@@ -91,9 +95,17 @@ class WalkTrace implements Trace {
     const entry = this.walked.plan.entries[index];
     if (entry?.is !== 'act') return [];
     const { step, instruction, where, at, loop } = entry;
-    const lanes = this.#lanesIn(transition);
+    return [{ step, instruction, where, at, again: loop !== undefined, ...this.#effectOf(transition) }];
+  }
+
+  /** What a transition came to; transitions are taken over from one walk to the next, and this with them. */
+  #effectOf(transition: Transition): Effect {
+    const known = effects.get(transition);
+    if (known !== undefined) return known;
     const made = transition.done.flatMap((one) => (one.what === 'measured' ? [one.part] : []));
-    return [{ step, instruction, where, at, again: loop !== undefined, lanes, made }];
+    const effect = { lanes: this.#lanesIn(transition), made };
+    effects.set(transition, effect);
+    return effect;
   }
 
   #startAndEnd(): { start: ReadonlyMap<string, Lane>; end: ReadonlyMap<string, Lane> } {
@@ -101,7 +113,7 @@ class WalkTrace implements Trace {
     const begin = new Map<string, Lane>(plan.unit.ids.map((id) => [id, emptyLane(plan.unit.space)]));
     for (const [id, lane] of this.#lanesIn(start)) begin.set(id, lane);
     const end = new Map(begin);
-    for (const step of steps) for (const [id, lane] of this.#lanesIn(step)) end.set(id, lane);
+    for (const step of steps) for (const [id, lane] of this.#effectOf(step).lanes) end.set(id, lane);
     return { start: begin, end };
   }
 

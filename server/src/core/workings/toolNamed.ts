@@ -29,13 +29,13 @@ export function toolsHolding(procedure: ProcedureView, instruction: Instruction)
 type ToolUses = readonly { readonly tool?: Ref }[];
 
 const NO_TOOLS: NamedTools = { tools: [], complete: true };
-const looked = new WeakMap<ProcedureView, Map<ToolUses, NamedTools>>();
+const looked = new WeakMap<ProcedureView['tools'], WeakMap<ToolUses, NamedTools>>();
 
-/** Looked up once for a reading, since a dozen rules ask. */
+/** Looked up once for an instruction in the same stores, since a dozen rules ask. */
 function namedTools(procedure: ProcedureView, uses: ToolUses): NamedTools {
   if (uses.length === 0) return NO_TOOLS;
-  const known = looked.get(procedure) ?? new Map<ToolUses, NamedTools>();
-  looked.set(procedure, known);
+  const known = looked.get(procedure.tools) ?? new WeakMap<ToolUses, NamedTools>();
+  looked.set(procedure.tools, known);
   const named = known.get(uses) ?? lookUp(procedure, uses);
   known.set(uses, named);
   return named;

@@ -1,4 +1,5 @@
-import { type Unit, unitsIn } from '../../model/facts';
+import { summariesOf } from '../../analysis/unitSummary';
+import type { Unit } from '../../model/facts';
 import type { Declared } from '../../model/values';
 import { defineRule } from '../defineRule';
 import { EXAMPLE_HEAD } from '../exampleDocuments';
@@ -47,8 +48,8 @@ export const idDuplicate = defineRule({
 
 function* repeated(root: Unit): Generator<{ first: Declared; again: Declared }> {
   const seen = new Map<string, Declared>();
-  for (const { facts } of unitsIn(root)) {
-    for (const declared of facts.declared) {
+  for (const summary of summariesOf(root)) {
+    for (const declared of summary.declared) {
       const key = `${declared.kind}/${declared.id}`;
       const first = seen.get(key);
       if (first === undefined) seen.set(key, declared);

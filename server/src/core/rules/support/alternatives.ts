@@ -40,7 +40,7 @@ export function alternativesOf(procedure: ProcedureView): Alternatives[] {
     [...byKey].flatMap(([key, group]) => (group.length < 2 ? [] : [{ phase, key, group }])),
   );
   if (wanted.length === 0) return [];
-  const done = doneAnyway(procedure);
+  const done = doneAnyway(procedure, new Set(wanted.map(({ group }) => group[0]?.view.instruction.verb)));
   return wanted.flatMap(({ phase, key, group }) =>
     done.get(phase)?.has(key) === true ? [] : (leftOut(procedure, group) ?? []),
   );
@@ -51,23 +51,37 @@ function add(groups: Map<Phase, Map<string, Occurrence[]>>, step: StepView, view
   if (key === undefined || view.where.isEmpty) return;
   const group = groups.get(step.phase) ?? new Map<string, Occurrence[]>();
   groups.set(step.phase, group);
-  group.set(key, [...(group.get(key) ?? []), { step, view }]);
+  const known = group.get(key);
+  if (known === undefined) group.set(key, [{ step, view }]);
+  else known.push({ step, view });
 }
 
 /** The verb and the one object of an instruction that may be an alternative. */
 function keyOf({ instruction, nested }: InstructionView): string | undefined {
   if (nested || FREE.has(instruction.verb)) return undefined;
+  if (!keys.has(instruction)) keys.set(instruction, makeKey(instruction));
+  return keys.get(instruction);
+}
+
+const keys = new WeakMap<Instruction, string | undefined>();
+
+function makeKey(instruction: Instruction): string | undefined {
   const [id, ...more] = objectIds(instruction);
   return id === undefined || more.length > 0 ? undefined : `${instruction.verb} ${id}`;
 }
 
 /** What is done on every build of a phase somewhere, so that what is written for some builds comes on top. */
-function doneAnyway(procedure: ProcedureView): Map<Phase, Set<string>> {
+function doneAnyway(
+  procedure: ProcedureView,
+  verbs: ReadonlySet<Instruction['verb'] | undefined>,
+): Map<Phase, Set<string>> {
   const done = new Map<Phase, Set<string>>();
   for (const step of procedure.steps) {
     const keys = done.get(step.phase) ?? new Set<string>();
     done.set(step.phase, keys);
-    for (const view of step.instructions) if (view.where === step.phaseWhere) keys.add(keyOf(view) ?? '');
+    for (const view of step.instructions) {
+      if (view.where === step.phaseWhere && verbs.has(view.instruction.verb)) keys.add(keyOf(view) ?? '');
+    }
   }
   return done;
 }

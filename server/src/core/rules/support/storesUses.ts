@@ -1,6 +1,7 @@
 import { consumableIds, toolIds } from '../../analysis/instructions';
 import { Names } from '../../analysis/names';
 import type { ProcedureView, StepView } from '../../analysis/procedureView';
+import { summariesOf } from '../../analysis/unitSummary';
 import type { Instruction } from '../../model/generated/types';
 import type { Mention, Ref } from '../../model/values';
 import { type NameInProse, namesInProse } from './namesInProse';
@@ -37,12 +38,9 @@ const remembered = new WeakMap<ProcedureView, Map<StoresKind, StoresUses>>();
 function gather(procedure: ProcedureView, kind: StoresKind): StoresUses {
   const referred = new Set<string>();
   const mentioned = new Set<string>();
-  for (const { facts } of procedure.units()) {
-    for (const { ref } of facts.refs) if (ref.kind === kind && !ref.listing) referred.add(ref.id);
-    for (const { key, prose } of facts.prose) {
-      if (key === 'note') continue;
-      for (const one of prose.mentions) if (mentions(procedure, one, kind)) mentioned.add(one.id);
-    }
+  for (const summary of summariesOf(procedure.unit)) {
+    for (const id of summary.named.get(kind) ?? []) referred.add(id);
+    for (const one of summary.mentions) if (mentions(procedure, one, kind)) mentioned.add(one.id);
   }
   return { listed: new Set(listOf(procedure, kind).map((ref) => ref.id)), referred, mentioned };
 }
