@@ -1,11 +1,12 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { documentUnit } from '../../server/src/core/analysis/documentUnit';
 import { withOtherText } from '../../server/src/core/analysis/otherText';
 import { completionsAt } from '../../server/src/core/ide/completion/complete';
 import { scalarsOf } from '../../server/src/core/ide/nodePath';
+import { unitsIn } from '../../server/src/core/model/facts';
 import { UNIT_SHAPES } from '../../server/src/core/model/generated/shapes';
-import { unitOf } from '../../server/src/core/model/readUnit';
 import type { Prose } from '../../server/src/core/model/values';
 import type { SyntaxDocument } from '../../server/src/core/syntax/readDocument';
 import { sourceRange } from '../../server/src/core/syntax/scalarSource';
@@ -47,10 +48,12 @@ function documentAt(path: string): SyntaxDocument {
 /** What the model reads as such, so that completion is not measured by itself. */
 function wordsOf(path: string): Word[] {
   const document = documentAt(path);
+  const unit = documentUnit(document);
+  const units = new Map((unit === undefined ? [] : unitsIn(unit)).map((one) => [one.node, one]));
   return [...scalarsOf(document)].flatMap(({ scalar, isKey, nodes, pairs }): Word[] => {
     const span = document.spanOf(sourceRange(scalar, 0, scalar.text.length));
     const word = (is: Word['is']): Word[] => [{ path, span, text: scalar.text, is }];
-    const facts = nodes.flatMap((node) => unitOf(node)?.facts ?? []);
+    const facts = nodes.flatMap((node) => units.get(node)?.facts ?? []);
     if (facts.some(({ paths }) => paths.some((one) => one.node === scalar))) {
       return scalar.text.endsWith('.svg') ? [] : word('path');
     }
@@ -63,7 +66,7 @@ function wordsOf(path: string): Word[] {
     const prose = facts.flatMap((one) => one.prose).find((one) => one.prose.scalar === scalar)?.prose;
     if (prose !== undefined) return mentionsOf(document, path, prose);
     if (isKey) {
-      const owner = nodes.findLast((node) => node.kind === 'map' && unitOf(node) !== undefined);
+      const owner = nodes.findLast((node) => node.kind === 'map' && units.has(node));
       const isOwn = owner?.kind === 'map' && owner.pairs.some((pair) => pair === pairs.at(-1));
       return isOwn && keys.has(scalar.text) ? word('key') : [];
     }

@@ -88,8 +88,14 @@ function withEdits(item: CompletionItem, { document }: CurrentDocument): Complet
 
 /** What comes back over the wire need not be what went out. */
 function dataOf({ data }: CompletionItem): CompletionData | undefined {
-  const { uri, about } = (data ?? {}) as { uri?: unknown; about?: { is?: unknown } };
-  return typeof uri === 'string' && typeof about?.is === 'string' ? { uri, about: about as CandidateAbout } : undefined;
+  const { uri, about } = (data ?? {}) as { uri?: unknown; about?: unknown };
+  return typeof uri === 'string' && isAbout(about) ? { uri, about } : undefined;
+}
+
+function isAbout(value: unknown): value is CandidateAbout {
+  const { is, id, kind, def, path } = (value ?? {}) as Readonly<Record<string, unknown>>;
+  if (is === 'key') return typeof def === 'string' && Array.isArray(path);
+  return typeof id === 'string' && (is === 'rule' || (is === 'thing' && typeof kind === 'string'));
 }
 
 /** The documents of the folders, and the figures that are known already. */

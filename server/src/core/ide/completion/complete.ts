@@ -49,9 +49,13 @@ function valuesAt(scene: CompletionScene): Completions | undefined {
     const unit = unitPlace(scene);
     if (unit !== undefined) return replacing(scene, unit.span, unitCandidates(scene, scalar.dimension, unit));
   }
-  const isList = context.layout === 'own-line' && (shape.as === 'list' || (shape.as === 'scalar' && shape.many));
+  const isList = context.layout === 'own-line' && isListed(scene.place.shape);
   const candidates = [...scalarsAt(scene, shape), ...mapsAt(scene)];
   return replacing(scene, context.token, isList ? candidates.map(asEntry) : candidates);
+}
+
+function isListed(shape: Shape): boolean {
+  return shape.as === 'list' || ('many' in shape && shape.many && shape.as !== 'prose');
 }
 
 /** The keys of a map that may begin at the cursor. */

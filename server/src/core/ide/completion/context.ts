@@ -77,7 +77,7 @@ class CursorReader {
     if (this.#line.openers.some((one) => one.is === 'dash' && one.at < this.offset && this.offset <= one.end))
       return true;
     const inFront = this.offset < content && content < this.#line.end;
-    return inFront && (this.#passed.length === 0 || this.text.charAt(content) === '#');
+    return inFront && this.#passed.length === 0;
   }
 
   /** A bracket or a quote that stands on a line of its own below the key or dash, and is still open here. */

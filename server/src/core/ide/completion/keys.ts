@@ -66,10 +66,17 @@ function isInstruction({ place }: CompletionScene): boolean {
 
 /** Without a verb, the verbs come first; with one, its keys are wanted and no other verb. */
 function instructionKeys(scene: CompletionScene, own: readonly Candidate[], taken: ReadonlySet<string>): Candidate[] {
-  if ([...taken].some(isVerb)) return own.filter(({ label }) => !isVerb(label));
+  if ([...taken].some(isVerb)) return ownFirst(own.filter(({ label }) => !isVerb(label)));
   const say = own.filter(({ label }) => label === 'say');
   const rest = own.filter(({ label }) => label !== 'say' && !isVerb(label));
   return taken.has('say') ? [...rest, ...verbCandidates(scene)] : [...verbCandidates(scene), ...say, ...rest];
+}
+
+/** What only this verb has comes before what every instruction has. */
+function ownFirst(candidates: readonly Candidate[]): Candidate[] {
+  const common = UNIT_SHAPES['procedure/sentence']?.shape.keys ?? {};
+  const isOwn = ({ label }: Candidate) => !Object.hasOwn(common, label);
+  return [...candidates.filter(isOwn), ...candidates.filter((one) => !isOwn(one))];
 }
 
 /** Every verb, as the key of an instruction. */
