@@ -9,6 +9,7 @@ import type { Declared, PathRef, Prose } from '../model/values';
 import type { ItemRange, ScalarNode } from '../syntax/node';
 import type { SyntaxDocument } from '../syntax/readDocument';
 import { sourceRange } from '../syntax/scalarSource';
+import { unitsWithin } from './unitsWithin';
 
 interface Written {
   /** The id or the text, as written. */
@@ -49,7 +50,8 @@ export function idUsesIn(document: SyntaxDocument): ReadonlyMap<string, readonly
   const known = remembered.get(document);
   if (known !== undefined) return known;
   const byId = new Map<string, IdUse[]>();
-  for (const use of collect(document)) {
+  const unit = documentUnit(document);
+  for (const use of collect(document, unit === undefined ? [] : unitsIn(unit))) {
     const same = byId.get(use.id);
     if (same === undefined) byId.set(use.id, [use]);
     else same.push(use);
@@ -63,19 +65,17 @@ const remembered = new WeakMap<SyntaxDocument, ReadonlyMap<string, readonly IdUs
 /** The id at an offset. Of two that touch there, as in `nut-hand=left`, the one that goes on. */
 export function idUseAt(document: SyntaxDocument, offset: number): IdUse | undefined {
   let before: IdUse | undefined;
-  for (const uses of idUsesIn(document).values()) {
-    for (const use of uses) {
-      const { start, end } = document.spanOf(use.range);
-      if (start <= offset && offset < end) return use;
-      if (offset === end) before = use;
-    }
+  // A key pressed makes a new reading, of which only what stands here is needed.
+  for (const use of collect(document, unitsWithin(document, { start: offset, end: offset }))) {
+    const { start, end } = document.spanOf(use.range);
+    if (start <= offset && offset < end) return use;
+    if (offset === end) before = use;
   }
   return before;
 }
 
-function* collect(document: SyntaxDocument): Generator<IdUse> {
-  const unit = documentUnit(document);
-  for (const one of unit === undefined ? [] : unitsIn(unit)) yield* usesInUnit(one);
+function* collect(document: SyntaxDocument, units: Iterable<Unit>): Generator<IdUse> {
+  for (const one of units) yield* usesInUnit(one);
   for (const { id, value } of documentValue(document, 'family')?.identify ?? []) {
     for (const { node, text } of value.values ?? []) {
       yield { is: 'value-listed', outcome: id.id, id: text, range: within(node, 0, node.text.length) };

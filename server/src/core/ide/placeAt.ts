@@ -22,7 +22,7 @@ export function placesWithin(snapshot: Snapshot, document: SyntaxDocument, span:
   if (documentUnit(document) === undefined) return [];
   const owners = new PlaceOwners(snapshot, document);
   const touches = (one: Span) => one.start <= span.end && span.start <= one.end;
-  const found = [...scalarsOf(document)]
+  const found = [...scalarsOf(document, span)]
     .filter((path) => touches(document.spanOf(path.scalar)))
     .flatMap((path) => placesOf(document, owners, path).filter((place) => touches(place.span)));
   // A plain value has been told with its key.

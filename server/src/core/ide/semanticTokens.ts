@@ -1,12 +1,13 @@
 import { documentUnit } from '../analysis/documentUnit';
 import { MENTION_KINDS, Names } from '../analysis/names';
 import type { Snapshot } from '../analysis/snapshot';
+import type { Unit } from '../model/facts';
 import type { RefKind } from '../model/shape';
 import type { SyntaxDocument } from '../syntax/readDocument';
 import type { Span } from '../text/span';
 import type { IdUse } from './idUses';
 import { type TokenModifier, type TokenType, TYPE_OF_KIND } from './tokens/tokenTypes';
-import { type UnitToken, unitTokens } from './tokens/unitTokens';
+import { forEachToken, type UnitToken } from './tokens/unitTokens';
 
 /** A stretch of a document with what it means. It never goes over a line end. */
 export interface SemanticToken {
@@ -22,13 +23,15 @@ export interface SemanticToken {
 export function semanticTokensOf(snapshot: Snapshot, document: SyntaxDocument, within?: Span): SemanticToken[] {
   const unit = documentUnit(document);
   if (unit === undefined) return [];
-  const all = unitTokens(unit);
-  const colours = new Colours(Names.of(snapshot, document), usedIds(all));
-  const tokens = all.flatMap((token) => {
+  const colours = new Colours(Names.of(snapshot, document), usedIds(unit));
+  const tokens: SemanticToken[] = [];
+  forEachToken(unit, (token) => {
     const span = document.spanOf(token.range);
-    if (within !== undefined && (span.end < within.start || within.end < span.start)) return [];
+    if (within !== undefined && (span.end < within.start || within.end < span.start)) return;
     const colour = colours.of(token);
-    return colour === undefined ? [] : onLines(document.text, span).map((line) => ({ ...colour, span: line }));
+    if (colour === undefined) return;
+    const { type, modifiers } = colour;
+    for (const line of onLines(document.text, span)) tokens.push({ span: line, type, modifiers });
   });
   return withoutOverlaps(tokens.sort((a, b) => a.span.start - b.span.start));
 }
@@ -101,18 +104,30 @@ class Colours {
 }
 
 /** The ids that are more than an entry of a list of what is laid out. */
-function usedIds(tokens: readonly UnitToken[]): Set<string> {
-  return new Set(tokens.flatMap((token) => (token.is === 'id' && !token.listed ? [token.use.id] : [])));
+function usedIds(unit: Unit): Set<string> {
+  const used = new Set<string>();
+  forEachToken(unit, (token) => {
+    if (token.is === 'id' && !token.listed) used.add(token.use.id);
+  });
+  return used;
 }
 
-/** The part of each line that a span covers: a folded text may break between a number's digits. */
-function onLines(text: string, { start, end }: Span): Span[] {
-  const covered = text.slice(start, end);
-  if (!/[\r\n]/.test(covered)) return end > start ? [{ start, end }] : [];
-  return [...covered.matchAll(/[^\s][^\r\n]*/g)].map((match) => ({
+/** The part of each line that a span covers: a folded text may break between a number and its unit. */
+function onLines(text: string, span: Span): Span[] {
+  const { start, end } = span;
+  if (!hasLineEnd(text, span)) return end > start ? [span] : [];
+  return [...text.slice(start, end).matchAll(/[^\s][^\r\n]*/g)].map((match) => ({
     start: start + match.index,
     end: start + match.index + match[0].trimEnd().length,
   }));
+}
+
+function hasLineEnd(text: string, { start, end }: Span): boolean {
+  for (let i = start; i < end; i++) {
+    const code = text.charCodeAt(i);
+    if (code === 10 || code === 13) return true;
+  }
+  return false;
 }
 
 function withoutOverlaps(tokens: readonly SemanticToken[]): SemanticToken[] {

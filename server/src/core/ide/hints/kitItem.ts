@@ -9,7 +9,7 @@ import { cardMarkdown, cardText } from '../things/card';
 import { kitLineCard } from '../things/kitLine';
 import type { Scene } from '../things/scene';
 import type { HintFinder, InlayHint } from './hint';
-import { instructionsWithin } from './within';
+import { instructionsWithin } from './instructionsWithin';
 
 /** The keys behind which a part comes out of the box. */
 const FITTED = ['install', 'replace'];

@@ -7,8 +7,8 @@ import { quantityWorking } from '../../workings/quantityWorking';
 import { otherUnit } from '../../workings/torqueUnits';
 import { workingMarkdown } from '../../workings/workingMarkdown';
 import { workingText } from '../../workings/workingText';
+import { unitsWithin } from '../unitsWithin';
 import type { HintFinder, InlayHint } from './hint';
-import { unitsWithin } from './within';
 
 /** What a hover without markup holds in a line. */
 const plainWidth = 80;

@@ -9,7 +9,7 @@ import { handsOf } from '../handsOf';
 import { describeThing } from '../thingHover';
 import type { Scene } from '../things/scene';
 import type { HintFinder, InlayHint } from './hint';
-import { instructionsWithin } from './within';
+import { instructionsWithin } from './instructionsWithin';
 
 /** Which way a fastener is turned, behind what is tightened or loosened, where the family says its hand. */
 export const turnHints: HintFinder = (scene, within) =>

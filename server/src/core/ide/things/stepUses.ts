@@ -1,7 +1,7 @@
 import type { InstructionView, ProcedureView, StepView } from '../../analysis/procedureView';
 import { conditionAtoms } from '../../builds';
 import type { Facts } from '../../model/facts';
-import type { Instruction } from '../../model/generated/types';
+import type { Instruction, Step } from '../../model/generated/types';
 import { unitOf } from '../../model/readUnit';
 import type { RefKind } from '../../model/shape';
 
@@ -14,10 +14,8 @@ export interface StepUse {
   readonly key: string;
 }
 
-/** What the steps of a procedure name, by kind and id. It is gathered when somebody first asks. */
+/** What the steps of a procedure name, by kind and id. What one step names is gathered once, as long as it stays the same. */
 export class StepUses {
-  #byName: Map<string, StepUse[]> | undefined;
-
   private constructor(readonly procedure: ProcedureView | undefined) {}
 
   static of(procedure: ProcedureView | undefined): StepUses {
@@ -26,10 +24,23 @@ export class StepUses {
 
   /** The uses of a thing, in the order of the text. */
   of(kind: RefKind, id: string): readonly StepUse[] {
-    this.#byName ??= gather(this.procedure);
-    const mentions = this.#byName.get(nameKey('mention', id)) ?? [];
-    return [...(this.#byName.get(nameKey(kind, id)) ?? []), ...mentions];
+    const names = [nameKey(kind, id), nameKey('mention', id)];
+    return (this.procedure?.steps ?? []).flatMap((step) => {
+      const named = namedIn(step);
+      return names
+        .flatMap((name) => named.get(name) ?? [])
+        .map(({ key, place }) => {
+          const instruction = place === undefined ? undefined : step.instructions[place];
+          return { step, instruction, key };
+        });
+    });
   }
+}
+
+/** A use without the objects of one reading: `place` is that of the instruction in its step. */
+interface NamedThere {
+  readonly key: string;
+  readonly place: number | undefined;
 }
 
 /** The verb under which a use stands; undefined for what is used beside, or named in a text or a condition. */
@@ -41,38 +52,33 @@ function nameKey(kind: string, id: string): string {
   return `${kind}:${id}`;
 }
 
-function gather(procedure: ProcedureView | undefined): Map<string, StepUse[]> {
-  const byName = new Map<string, StepUse[]>();
-  const add = (name: string, use: StepUse) => {
-    const known = byName.get(name);
-    if (known === undefined) byName.set(name, [use]);
-    else known.push(use);
+const remembered = new WeakMap<Step, ReadonlyMap<string, readonly NamedThere[]>>();
+
+function namedIn({ step, instructions }: StepView): ReadonlyMap<string, readonly NamedThere[]> {
+  const known = remembered.get(step);
+  if (known !== undefined) return known;
+  const named = new Map<string, NamedThere[]>();
+  const add = (name: string, there: NamedThere) => {
+    const before = named.get(name);
+    if (before === undefined) named.set(name, [there]);
+    else before.push(there);
   };
-  for (const step of procedure?.steps ?? []) {
-    const inHead = unitOf(step.step.node);
-    if (inHead !== undefined) addNames(inHead.facts, step, undefined, add);
-    for (const view of step.instructions) {
-      const unit = unitOf(view.instruction.node);
-      if (unit !== undefined) addNames(unit.facts, step, view, add);
-    }
-  }
-  return byName;
+  addNames(unitOf(step.node)?.facts, undefined, add);
+  for (const [place, { instruction }] of instructions.entries()) addNames(unitOf(instruction.node)?.facts, place, add);
+  remembered.set(step, named);
+  return named;
 }
 
-function addNames(
-  { refs, prose, conditions, byBuilds }: Facts,
-  step: StepView,
-  instruction: InstructionView | undefined,
-  add: (name: string, use: StepUse) => void,
-): void {
-  const named = (kind: string, id: string, key: string) => add(nameKey(kind, id), { step, instruction, key });
-  for (const { key, ref } of refs) {
+function addNames(facts: Facts | undefined, place: number | undefined, add: (name: string, there: NamedThere) => void) {
+  if (facts === undefined) return;
+  const named = (kind: string, id: string, key: string) => add(nameKey(kind, id), { key, place });
+  for (const { key, ref } of facts.refs) {
     const kinds = ref.kind === 'limit-or-reading' ? ['limit', 'reading'] : [ref.kind];
     for (const kind of kinds) named(kind, ref.id, key);
   }
-  for (const { prose: text } of prose) for (const { id } of text.mentions) named('mention', id, 'mention');
-  const cases = byBuilds.flatMap(({ byBuild }) => (byBuild.is === 'one' ? [] : byBuild.cases));
-  const exprs = [...conditions.map(({ condition }) => condition.expr), ...cases.flatMap(({ expr }) => expr ?? [])];
+  for (const { prose } of facts.prose) for (const { id } of prose.mentions) named('mention', id, 'mention');
+  const cases = facts.byBuilds.flatMap(({ byBuild }) => (byBuild.is === 'one' ? [] : byBuild.cases));
+  const exprs = [...facts.conditions.map((one) => one.condition.expr), ...cases.flatMap(({ expr }) => expr ?? [])];
   for (const atom of exprs.flatMap((expr) => [...conditionAtoms(expr)])) {
     if (atom.kind === 'outcome') named('outcome', atom.name, 'when');
     else for (const kind of ['variant', 'option']) named(kind, atom.id, 'when');

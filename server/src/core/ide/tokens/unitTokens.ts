@@ -1,4 +1,4 @@
-import type { Facts, Unit } from '../../model/facts';
+import { type Facts, type Unit, unitsIn } from '../../model/facts';
 import type { Identify } from '../../model/generated/types';
 import type { QuantityValue } from '../../model/values';
 import { findQuantities, type Quantity, type Statement } from '../../quantity';
@@ -14,20 +14,28 @@ export type UnitToken =
   | { readonly is: 'id'; readonly range: ItemRange; readonly use: IdUse; readonly listed: boolean };
 
 /**
- * The tokens of a unit and of all units inside it. Remembered with the unit, which stays the same as long as its text
- * does, so that a key pressed in one step costs nothing in the others.
+ * Tells the tokens of a unit and of all units inside it. They are remembered with a unit that stands for one thing, such as
+ * a step or a part, which stays the same as long as its text does: a key pressed in one step costs nothing in the others.
  */
-export function unitTokens(unit: Unit): readonly UnitToken[] {
-  const known = remembered.get(unit);
+export function forEachToken(unit: Unit, tell: (token: UnitToken) => void): void {
+  const isHolder = HOLDERS.includes(unit.def);
+  for (const token of isHolder ? ownTokens(unit) : remembered(unit)) tell(token);
+  for (const child of isHolder ? unit.children : []) forEachToken(child, tell);
+}
+
+/** Units that hold all others: they are new at every key, and what they hold is remembered by itself. */
+const HOLDERS = ['family', 'kit', 'stores', 'procedure', 'procedure/phase'];
+
+function remembered(unit: Unit): readonly UnitToken[] {
+  const known = memory.get(unit);
   if (known !== undefined) return known;
-  const tokens = [...ownTokens(unit)];
-  for (const child of unit.children) for (const token of unitTokens(child)) tokens.push(token);
-  // An instruction is asked for by its step alone.
-  if (verbKeyOf(unit) === undefined) remembered.set(unit, tokens);
+  const tokens: UnitToken[] = [];
+  for (const one of unitsIn(unit)) for (const token of ownTokens(one)) tokens.push(token);
+  memory.set(unit, tokens);
   return tokens;
 }
 
-const remembered = new WeakMap<Unit, readonly UnitToken[]>();
+const memory = new WeakMap<Unit, readonly UnitToken[]>();
 
 function* ownTokens(unit: Unit): Generator<UnitToken> {
   const verb = verbKeyOf(unit);
