@@ -6,7 +6,8 @@ export interface ComposedRoot {
   readonly root: MapNode | undefined;
   readonly other: Node | undefined;
   readonly items: readonly Item[];
-  readonly bases: ReadonlyMap<Item, number>;
+  /** Where each item starts. */
+  readonly bases: readonly number[];
   readonly problems: readonly SyntaxProblem[];
 }
 
@@ -22,7 +23,7 @@ export function composeRoot(safe: Disarmed, pieces: readonly Piece[], read: (tex
 
 class RootComposer {
   readonly items: Item[] = [];
-  readonly bases = new Map<Item, number>();
+  readonly bases: number[] = [];
   readonly problems: SyntaxProblem[] = [];
 
   constructor(
@@ -32,7 +33,7 @@ class RootComposer {
 
   pairs(pieces: readonly Piece[]): Pair[] {
     const pairs: Pair[] = [];
-    for (const piece of pieces) pairs.push(...this.#pairsOf(piece));
+    for (const piece of pieces) for (const pair of this.#pairsOf(piece)) pairs.push(pair);
     return pairs;
   }
 
@@ -54,7 +55,7 @@ class RootComposer {
         const first = this.items.length;
         const pairs = this.pairs(piece.pieces);
         items.push(mapOf(pairs, this.items[first] ?? header));
-      } else if (piece.kind === 'leaf') items.push(...this.#listItems(piece));
+      } else if (piece.kind === 'leaf') for (const item of this.#listItems(piece)) items.push(item);
     }
     return { ...wholeOf(header), kind: 'list', remembered: undefined, flow: false, items };
   }
@@ -77,7 +78,7 @@ class RootComposer {
     const start = lines[first]?.start ?? 0;
     const item = this.readText(text.slice(start, lines[end - 1]?.end ?? start));
     this.items.push(item);
-    this.bases.set(item, start);
+    this.bases.push(start);
     return item;
   }
 }

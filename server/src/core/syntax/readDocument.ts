@@ -35,10 +35,10 @@ export function readDocument(uri: string, kind: DocumentKind, text: string, memo
   const reader = memo.startReading();
   const composed = composeRoot(safe, pieces, (itemText) => reader.read(itemText));
   reader.finish();
-  const places = new Places(composed.bases);
   const markers = markerProblems(safe);
-  for (const [i, item] of markers.items.entries()) places.add(item, markers.bases[i] ?? 0);
-  const problems = [...markers.problems, ...composed.problems, ...composed.items.flatMap((item) => item.problems)];
+  const places = new Places([...composed.items, ...markers.items], [...composed.bases, ...markers.bases]);
+  const problems = [...markers.problems, ...composed.problems];
+  for (const item of composed.items) if (item.problems.length > 0) problems.push(...item.problems);
   return {
     uri,
     kind,
@@ -69,16 +69,14 @@ function markerProblems(safe: Disarmed): { problems: SyntaxProblem[]; items: Ite
   return { problems, items, bases };
 }
 
+/** Where each item stands. Most readings are asked for few places, if any, so items are found on demand. */
 class Places {
-  readonly #bases: Map<Item, number>;
+  #byItem: Map<Item, number> | undefined;
 
-  constructor(bases: ReadonlyMap<Item, number>) {
-    this.#bases = new Map(bases);
-  }
-
-  add(item: Item, base: number): void {
-    this.#bases.set(item, base);
-  }
+  constructor(
+    readonly items: readonly Item[],
+    readonly bases: readonly number[],
+  ) {}
 
   holds(item: Item): boolean {
     return this.#bases.has(item);
@@ -89,9 +87,15 @@ class Places {
   }
 
   itemAt(offset: number): { item: Item; offset: number } | undefined {
-    for (const [item, base] of this.#bases) {
+    for (const [i, item] of this.items.entries()) {
+      const base = this.bases[i] ?? 0;
       if (offset >= base && offset <= base + item.text.length) return { item, offset: offset - base };
     }
     return undefined;
+  }
+
+  get #bases(): ReadonlyMap<Item, number> {
+    this.#byItem ??= new Map(this.items.map((one, i) => [one, this.bases[i] ?? 0]));
+    return this.#byItem;
   }
 }

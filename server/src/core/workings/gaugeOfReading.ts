@@ -14,11 +14,13 @@ export function resultsOf(procedure: ProcedureView): ReadonlyMap<string, readonl
   const known = remembered.get(procedure);
   if (known !== undefined) return known;
   const results = new Map<string, Measurand[]>();
-  for (const view of procedure.steps.flatMap((step) => step.instructions)) {
-    if (view.instruction.verb !== 'calculate') continue;
-    const worked = measurandsOf(procedure, view);
-    for (const { term } of view.instruction.from ?? []) {
-      if ('id' in term) results.set(term.id, [...(results.get(term.id) ?? []), ...worked]);
+  for (const { instructions } of procedure.steps) {
+    for (const view of instructions) {
+      if (view.instruction.verb !== 'calculate') continue;
+      const worked = measurandsOf(procedure, view);
+      for (const { term } of view.instruction.from ?? []) {
+        if ('id' in term) results.set(term.id, [...(results.get(term.id) ?? []), ...worked]);
+      }
     }
   }
   remembered.set(procedure, results);

@@ -22,8 +22,9 @@ export function fittingsOf(procedure: ProcedureView): ReadonlyMap<string, readon
   for (const step of procedure.steps) {
     for (const view of step.instructions) {
       for (const fitting of fittingsBy(procedure, step, view)) {
-        const { id } = fitting.ref;
-        byPart.set(id, [...(byPart.get(id) ?? []), fitting]);
+        const known = byPart.get(fitting.ref.id);
+        if (known === undefined) byPart.set(fitting.ref.id, [fitting]);
+        else known.push(fitting);
       }
     }
   }
@@ -33,10 +34,14 @@ export function fittingsOf(procedure: ProcedureView): ReadonlyMap<string, readon
 
 const remembered = new WeakMap<ProcedureView, ReadonlyMap<string, readonly Fitting[]>>();
 
-function fittingsBy(procedure: ProcedureView, step: StepView, view: InstructionView): Fitting[] {
+const NO_REFS: readonly Ref[] = [];
+const NO_FITTINGS: readonly Fitting[] = [];
+
+function fittingsBy(procedure: ProcedureView, step: StepView, view: InstructionView): readonly Fitting[] {
   const { instruction, where, nested } = view;
+  const replaced = 'ifNot' in instruction ? (instruction.ifNot?.replace ?? NO_REFS) : NO_REFS;
+  if (instruction.verb !== 'install' && instruction.verb !== 'press' && replaced.length === 0) return NO_FITTINGS;
   const found = fittedRefs(instruction).map(({ ref, count }) => ({ ref, count, ifNeeded: nested }));
-  const replaced = 'ifNot' in instruction ? (instruction.ifNot?.replace ?? []) : [];
   const all = [...found, ...replaced.map((ref) => ({ ref, count: undefined, ifNeeded: true }))];
   return all.flatMap((one) => {
     const there = where.and(procedure.presence(one.ref.id));

@@ -18,13 +18,14 @@ export function partsUsed(procedure: ProcedureView): ReadonlyMap<string, BuildSe
   return used;
 }
 
+const NO_IDS: readonly string[] = [];
 const remembered = new WeakMap<ProcedureView, ReadonlyMap<string, BuildSet>>();
 
 /** A sentence beside a verb tells how the verb is done; only one that stands alone can fit what no verb fits. */
-function alsoUsedBy(procedure: ProcedureView, view: InstructionView): string[] {
+function alsoUsedBy(procedure: ProcedureView, view: InstructionView): readonly string[] {
   const { instruction } = view;
   if (instruction.verb === 'choose') return instruction.choose === undefined ? [] : [instruction.choose.id];
-  if (instruction.verb !== 'say') return [];
+  if (instruction.verb !== 'say') return NO_IDS;
   const names = Names.of(procedure.snapshot, procedure.document);
   return sentencesOf(instruction).flatMap(({ prose, warns }) =>
     prose.mentions.flatMap((mention) => {

@@ -56,10 +56,13 @@ export const calibrationOverdue = defineRule({
 /** The tools that tighten to a torque or measure something, by id, with the first use. */
 function proving(procedure: ProcedureView): Map<string, NamedTool> {
   const used = new Map<string, NamedTool>();
+  const seen = new Set<string>();
   for (const { instructions } of procedure.steps) {
     for (const { instruction } of instructions) {
+      if (instruction.with?.every(({ tool }) => tool === undefined || seen.has(tool.id)) !== false) continue;
       for (const one of toolsWith(procedure, instruction).tools) {
-        if (!used.has(one.id) && (isTorqueTool(one.tool) || isGauge(one.tool))) used.set(one.id, one);
+        if (!seen.has(one.id) && (isTorqueTool(one.tool) || isGauge(one.tool))) used.set(one.id, one);
+        seen.add(one.id);
       }
     }
   }

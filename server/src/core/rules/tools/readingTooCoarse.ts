@@ -56,14 +56,15 @@ export const readingTooCoarse = defineRule({
   check: {
     procedure(procedure, ctx) {
       for (const step of procedure.steps) {
-        for (const view of step.instructions) lookAt(procedure, view, ctx.at(step, view));
+        for (const view of step.instructions) {
+          if (view.instruction.verb === 'measure') lookAt(procedure, view, ctx.at(step, view));
+        }
       }
     },
   },
 });
 
 function lookAt(procedure: ProcedureView, view: InstructionView, ctx: RuleContext<typeof messages>): void {
-  if (view.instruction.verb !== 'measure') return;
   const coarse = coarseReadings(procedure, view);
   if (coarse.length === 0 || isHalfTyped(procedure, view.instruction)) return;
   for (const { gauge, result } of coarse) {
