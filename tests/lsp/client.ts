@@ -38,6 +38,7 @@ import {
   StreamMessageWriter,
   type TextDocumentClientCapabilities,
   type TextEdit,
+  WorkDoneProgressCreateRequest,
 } from 'vscode-languageserver/node';
 import { protocolShapes } from '../support/protocolShapes';
 import { ProtocolWatch } from '../support/protocolWatch';
@@ -113,6 +114,12 @@ export interface ClientOptions {
   readonly refreshes?: boolean;
   /** Whether the client asks for findings. */
   readonly pulls?: boolean;
+  /** The server to run; the sources as they are now where none is named. */
+  readonly program?: string;
+  /** Folders that are no folders on disk, by their URIs. */
+  readonly otherFolders?: readonly string[];
+  /** What the client can do, instead of what the other options make of it. */
+  readonly capabilities?: ClientCapabilities;
   /** What else the client can do with texts. */
   readonly textDocument?: TextDocumentClientCapabilities;
 }
@@ -139,7 +146,9 @@ export class TestClient {
 
   static async start(files: Readonly<Record<string, string>>, options: ClientOptions = {}): Promise<TestClient> {
     const folder = temporaryFiles(files);
-    const server = spawn(process.execPath, [await bundledServer(), '--stdio'], { stdio: ['pipe', 'pipe', 'inherit'] });
+    const server = spawn(process.execPath, [options.program ?? (await bundledServer()), '--stdio'], {
+      stdio: ['pipe', 'pipe', 'inherit'],
+    });
     const watch = new ProtocolWatch(await protocolShapes());
     const input = new WatchedReader(server.stdout, watch);
     const output = new WatchedWriter(server.stdin, watch);
@@ -266,6 +275,7 @@ export class TestClient {
       this.#wake();
     });
     this.connection.onRequest(RegistrationRequest.type, () => {});
+    this.connection.onRequest(WorkDoneProgressCreateRequest.type, () => {});
     this.connection.onRequest(ConfigurationRequest.type, ({ items }) => {
       this.askedFor.push(...items);
       if (this.#configuration instanceof Error) throw this.#configuration;
@@ -281,9 +291,12 @@ export class TestClient {
     this.initialized = await this.connection.sendRequest(InitializeRequest.type, {
       processId: process.pid,
       rootUri: null,
-      workspaceFolders: (options.folders ?? ['.']).map((folder) => ({ uri: this.uri(folder), name: folder })),
+      workspaceFolders: [
+        ...(options.folders ?? ['.']).map((folder) => ({ uri: this.uri(folder), name: folder })),
+        ...(options.otherFolders ?? []).map((uri) => ({ uri, name: uri })),
+      ],
       initializationOptions: options.initializationOptions,
-      capabilities: capabilitiesOf(options),
+      capabilities: options.capabilities ?? capabilitiesOf(options),
     });
     await this.connection.sendNotification(InitializedNotification.type, {});
   }

@@ -15,6 +15,8 @@ export class ProtocolWatch {
   readonly exercised = new Set<string>();
   /** The methods of what the server has said of its own accord. */
   readonly heard = new Set<string>();
+  /** The methods that the server has announced after it was asked what it can do. */
+  readonly registered = new Set<string>();
   readonly #shapes: ProtocolShapes;
   readonly #asked = new Map<unknown, Asked>();
   readonly #partial = new Map<unknown, Asked>();
@@ -82,6 +84,7 @@ export class ProtocolWatch {
   #registrations(params: unknown): void {
     const { registrations } = params as { registrations: { method: string; registerOptions?: unknown }[] };
     for (const { method, registerOptions } of registrations) {
+      this.registered.add(method);
       const shapes = this.#shapes.methods[method];
       if (shapes === undefined) this.problems.push(`${method} is registered, and is no method`);
       else this.#hold(`the registration of ${method}`, shapes.registration, registerOptions ?? {});

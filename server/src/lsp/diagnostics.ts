@@ -86,7 +86,7 @@ export class Diagnostics {
       }
     } finally {
       this.#scans--;
-      void this.#progress.begin(this.#queue.waiting);
+      void this.#session.hear(() => this.#progress.begin(this.#queue.waiting));
       this.#queue.run();
     }
   }
