@@ -17,8 +17,9 @@ export class LanguageServer implements vscode.Disposable {
   constructor(makeClient: (options: LanguageClientOptions) => BaseLanguageClient) {
     this.#client = makeClient({
       documentSelector: [{ language: 'witnessmark' }],
-      // A lens that counts uses can show them here, by the command that this extension has for it.
-      initializationOptions: { showUses: true },
+      // A lens that counts uses can show them here, by the command that this extension has for it. Findings are sent as
+      // soon as they are known: this editor would ask for those of other documents only now and then.
+      initializationOptions: { showUses: true, diagnostics: 'push' },
     });
     answerForFiles(this.#client);
     this.#client.onNotification(SHEET_CHANGED.method, ({ uri }: SheetChangedParams) =>
