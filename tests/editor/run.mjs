@@ -1,6 +1,6 @@
-// Runs the scenarios in a real editor and prints one line for each; the last line is the count.
-//   node tests/editor/run.mjs [--vsix FILE] [--folder FOLDER] [--scenarios FILE] [--only WORDS]
-// The folder is copied first, so that fixes and printed sheets never touch the samples themselves.
+// Runs the scenarios in real editors and prints one line for each; the last line is the count.
+//   node tests/editor/run.mjs [--lane desktop|web] [--vsix FILE] [--folder FOLDER] [--scenarios FILE] [--only WORDS]
+// Without --lane in all of them. The folder is copied first, so that fixes and printed sheets never touch the samples.
 import { cpSync, existsSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
@@ -10,12 +10,11 @@ import { parseArgs } from 'node:util';
 import { packagePath } from '../../server/dev/package.mjs';
 import { fromRoot } from '../../server/dev/tree.mjs';
 import { openBrowser } from './browser.mjs';
-import { editorHome, installExtension, startCodeServer } from './codeServer.mjs';
-import { setUpEditor } from './setup.mjs';
-import { Workbench } from './workbench.mjs';
+import { lanes } from './lanes.mjs';
 
 const { values: options } = parseArgs({
   options: {
+    lane: { type: 'string' },
     vsix: { type: 'string' },
     folder: { type: 'string' },
     scenarios: { type: 'string' },
@@ -23,33 +22,39 @@ const { values: options } = parseArgs({
   },
 });
 
-async function main() {
-  const lane = setUpEditor();
-  if (!existsSync(lane.browser)) throw new Error(`no browser at ${lane.browser}; install chromium`);
-  const { scenarios } = await import(
-    pathToFileURL(resolve(options.scenarios ?? fromRoot('tests/editor/scenarios.mjs'))).href
-  );
-  const wanted = scenarios.filter((scenario) => scenario.name.includes(options.only ?? ''));
+/** The results of one lane; an editor that does not come up is one failed result. */
+async function runLane(name) {
+  const kind = lanes[name];
+  if (kind === undefined) throw new Error(`there is no lane ${name}, only ${Object.keys(lanes).join(' and ')}`);
   // Outside the repository, so that the editor does not search the installed packages.
   const scratch = mkdtempSync(join(tmpdir(), 'witnessmark-editor-'));
   try {
-    return await runIn(lane, scratch, wanted);
+    return await runIn(name, kind, scratch);
+  } catch (error) {
+    console.log(`editor: FAILED the ${name} editor\neditor:   ${error.stack}`);
+    return [{ name: `${name}: the editor`, passed: false }];
   } finally {
     rmSync(scratch, { recursive: true, force: true, maxRetries: 3 });
   }
 }
 
-async function runIn(lane, scratch, scenarios) {
+async function runIn(name, kind, scratch) {
+  const lane = kind.setUp();
+  if (!existsSync(lane.browser)) throw new Error(`no browser at ${lane.browser}; install chromium`);
+  const file = resolve(options.scenarios ?? fromRoot(kind.scenarios));
+  const { scenarios, isInFolder = () => true } = await import(pathToFileURL(file).href);
+  const source = resolve(options.folder ?? fromRoot('sample-procedures'));
   const folder = join(scratch, 'work');
-  cpSync(resolve(options.folder ?? fromRoot('sample-procedures')), folder, { recursive: true });
-  const home = editorHome(lane, join(scratch, 'home'));
-  installExtension(lane, home, resolve(options.vsix ?? packagePath()));
-  const server = await startCodeServer(lane, home);
+  const filter = (path) => isInFolder(path.slice(source.length + 1).replaceAll('\\', '/'));
+  cpSync(source, folder, { recursive: true, filter });
+  const vsix = resolve(options.vsix ?? packagePath());
+  const server = await kind.start(lane, { vsix, folder, scratch });
   const browser = await openBrowser(lane, join(scratch, 'profile'));
   try {
-    const shots = fromRoot('.cache/editor-shots');
+    const shots = fromRoot(`.cache/editor-shots/${name}`);
     rmSync(shots, { recursive: true, force: true });
-    return await runAll(scenarios, { workbench: new Workbench(browser.page, server.origin, shots), folder });
+    const wanted = scenarios.filter((scenario) => scenario.name.includes(options.only ?? ''));
+    return await runAll(name, wanted, { workbench: new kind.Workbench(browser.page, server.origin, shots), folder });
   } finally {
     await browser.close();
     server.stop();
@@ -57,7 +62,7 @@ async function runIn(lane, scratch, scenarios) {
 }
 
 /** Runs the scenarios in their order, in one window: loading it again for each would cost half a minute a time. */
-async function runAll(scenarios, context) {
+async function runAll(lane, scenarios, context) {
   const results = [];
   for (const scenario of scenarios) {
     const started = Date.now();
@@ -67,14 +72,18 @@ async function runAll(scenarios, context) {
     );
     const shot = await context.workbench.screenshot(scenario.name.replaceAll(/[^a-z0-9]+/gi, '-'));
     const seconds = ((Date.now() - started) / 1000).toFixed(1);
-    console.log(`editor: ${error === undefined ? 'passed' : 'FAILED'} ${scenario.name} (${seconds} s)`);
+    const name = `${lane}: ${scenario.name}`;
+    console.log(`editor: ${error === undefined ? 'passed' : 'FAILED'} ${name} (${seconds} s)`);
     if (error !== undefined) console.log(`editor:   ${error.stack ?? error}\neditor:   see ${shot}`);
-    results.push({ name: scenario.name, passed: error === undefined });
+    results.push({ name, passed: error === undefined });
   }
   return results;
 }
 
-const results = await main();
+const results = [];
+for (const name of options.lane === undefined ? Object.keys(lanes) : [options.lane]) {
+  results.push(...(await runLane(name)));
+}
 const passed = results.filter((result) => result.passed).length;
 const failed = results.length - passed;
 mkdirSync(fromRoot('.cache'), { recursive: true });

@@ -1,5 +1,5 @@
 // The editor's window as the scenarios see it. Every wait is for a condition; nothing counts time but the patience.
-import { mkdirSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 
 const patience = 60_000;
@@ -15,12 +15,32 @@ export class Workbench {
 
   /** Loads the window on a folder, with files of it open. */
   async open(folder, ...files) {
-    const authority = new URL(this.origin).host;
-    const payload = files.map((file) => ['openFile', `vscode-remote://${authority}${join(folder, file)}`]);
-    const query = new URLSearchParams({ folder, payload: JSON.stringify(payload) });
+    const payload = files.map((file) => ['openFile', this.uriOf(folder, file)]);
+    const query = new URLSearchParams({ folder: this.folderName(folder), payload: JSON.stringify(payload) });
     await this.page.goto(`${this.origin}/?${query}`);
     await this.page.locator('.monaco-workbench').waitFor();
     if (files.length > 0) await this.text().first().waitFor();
+  }
+
+  /** A folder as the window's address names it. */
+  folderName(folder) {
+    return folder;
+  }
+
+  /** A file as the window's address names it. */
+  uriOf(folder, file) {
+    return `vscode-remote://${new URL(this.origin).host}${join(folder, file)}`;
+  }
+
+  /** A file as a dialog that asks for one names it. */
+  pathOf(folder, file) {
+    return join(folder, file);
+  }
+
+  /** The bytes of a file that the editor has written; undefined while there is none. */
+  async written(folder, file) {
+    const path = join(folder, file);
+    return existsSync(path) ? readFileSync(path) : undefined;
   }
 
   /** Opens one more file of the folder by its name. */
@@ -66,16 +86,16 @@ export class Workbench {
     await rows.first().waitFor();
     // The list draws only the rows in view, and it holds the findings of closed documents too.
     await this.page.locator('.viewpane-filter input').first().fill(words);
-    await this.#filtered(/Showing [1-9]/).waitFor();
     const row = rows.filter({ hasText: words });
-    await row.waitFor();
+    // The words are marked in it once the filter holds.
+    await row.locator('.highlight').first().waitFor();
     await row.dblclick();
     await this.focused();
   }
 
-  /** What the Problems view shows when its filter leaves no finding. */
+  /** What the Problems view shows when its filter leaves no finding, or there is none at all. */
   noProblems() {
-    return this.#filtered('Showing 0 of');
+    return this.page.locator('.markers-panel .message-box-container:visible');
   }
 
   /** An item of the status bar. */
@@ -114,6 +134,8 @@ export class Workbench {
     await this.#lightBulb();
     await row.waitFor();
     // Chosen by pointer and not by Enter: the list takes keys only some moments after it is seen.
+    // Some editors cover the list until the pointer has moved, so that nobody clicks what came up under it.
+    await row.hover({ force: true });
     await row.click();
     await row.waitFor({ state: 'hidden' });
   }
@@ -142,6 +164,24 @@ export class Workbench {
     return rows;
   }
 
+  /** Takes one of the completions that the typing has brought up, or asks for them. */
+  async acceptCompletion(label) {
+    const rows = this.page.locator('.suggest-widget.visible .monaco-list-row', { hasText: label });
+    await this.page.keyboard.press('Control+Space');
+    await rows.first().waitFor();
+    await rows.first().click();
+    await rows.first().waitFor({ state: 'hidden' });
+  }
+
+  /** Gives what the caret is in another name. */
+  async rename(name) {
+    const input = this.page.locator('.rename-box input');
+    await this.#press('F2', input);
+    await input.fill(name);
+    await this.page.keyboard.press('Enter');
+    await input.waitFor({ state: 'hidden' });
+  }
+
   /** Runs a command by its title in the palette. */
   async command(title) {
     await this.#press('F1', this.#quickInput());
@@ -159,6 +199,18 @@ export class Workbench {
     await this.#quickInput().waitFor();
     if (text !== undefined) await this.#quickInput().fill(text);
     await this.page.keyboard.press('Enter');
+  }
+
+  /** Says yes to the question whether a file may be replaced, as the one-line dialog of the editor asks it. */
+  async confirmReplacing() {
+    const question = this.page.locator('.quick-input-widget:visible', { hasText: 'already exists' });
+    await question.waitFor();
+    await question.getByRole('button', { name: 'OK' }).click();
+  }
+
+  /** The name of a task's terminal, marked as failed. */
+  failedTask(name) {
+    return this.page.locator('.single-terminal-tab:has(.codicon-error)', { hasText: name });
   }
 
   /** The document inside the webview that is open. */
@@ -181,10 +233,6 @@ export class Workbench {
     const path = join(this.shots, `${name}.png`);
     await this.page.screenshot({ path });
     return path;
-  }
-
-  #filtered(words) {
-    return this.page.locator('.viewpane-filter-badge:visible', { hasText: words });
   }
 
   #quickInput() {
@@ -211,8 +259,8 @@ export class Workbench {
 }
 
 /** Waits until a function gives something true, asking the page between tries; throws naming what was waited for. */
-export async function until(what, ask) {
-  const end = Date.now() + patience;
+export async function until(what, ask, seconds = patience / 1000) {
+  const end = Date.now() + seconds * 1000;
   for (;;) {
     const value = await ask();
     if (value) return value;

@@ -1,0 +1,29 @@
+// The editors that the scenarios run in: on Node, and in nothing but a browser.
+import { join } from 'node:path';
+import { editorHome, installExtension, startCodeServer } from './codeServer.mjs';
+import { setUpEditor, setUpWebEditor } from './setup.mjs';
+import { startWebEditor, WebWorkbench } from './webEditor.mjs';
+import { Workbench } from './workbench.mjs';
+
+/**
+ * By name: what installs the editor, what starts it with a packed extension and a folder, its window, and the file of its
+ * scenarios.
+ */
+export const lanes = {
+  desktop: {
+    setUp: setUpEditor,
+    scenarios: 'tests/editor/scenarios.mjs',
+    Workbench,
+    start(lane, { vsix, scratch }) {
+      const home = editorHome(lane, join(scratch, 'home'));
+      installExtension(lane, home, vsix);
+      return startCodeServer(lane, home);
+    },
+  },
+  web: {
+    setUp: setUpWebEditor,
+    scenarios: 'tests/editor/webScenarios.mjs',
+    Workbench: WebWorkbench,
+    start: startWebEditor,
+  },
+};
