@@ -133,6 +133,12 @@ describe('words', () => {
     ['- wait: ‸', ['cure']],
   ])('%j', async (text, labels) => expect((await inStep(text)).labels).toEqual(labels));
 
+  test('a grade has a blank in it', async () => {
+    const { labels, line } = await inStep('- balance: wheel\n  grade: G 6‸');
+    expect(labels).toContain('G 2.5');
+    expect(line('G 6.3')).toBe('grade: G 6.3');
+  });
+
   test('of a list, those that it has are left out', async () => {
     const { labels } = await inFile(FAMILY, '{ name: core }', '{ name: core, before-fitting: [clean, ‸] }');
     expect(labels.slice(0, 2)).toEqual(['inspect', 'lubricate']);
@@ -155,6 +161,9 @@ describe('words', () => {
       '-‸',
       '‸ - install: wheel',
       '- tighten: |‸',
+      '- install: wheel ‸',
+      '- install: [wheel ‸]',
+      '- install: wheel\n    ‸',
     ]) {
       expect((await inStep(text)).labels).toEqual([]);
     }

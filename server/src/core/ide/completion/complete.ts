@@ -49,6 +49,8 @@ function valuesAt(scene: CompletionScene): Completions | undefined {
     const unit = unitPlace(scene);
     if (unit !== undefined) return replacing(scene, unit.span, unitCandidates(scene, scalar.dimension, unit));
   }
+  // Behind a word that is complete nothing follows but in a text.
+  if (scalar?.is !== 'text' && /\S\s+$/.test(typedIn(context))) return undefined;
   const isList = context.layout === 'own-line' && isListed(scene.place.shape);
   const candidates = [...scalarsAt(scene, shape), ...mapsAt(scene)];
   return replacing(scene, context.token, isList ? candidates.map(asEntry) : candidates);
