@@ -1,6 +1,7 @@
 import { type Connection, PositionEncodingKind, type ServerCapabilities } from 'vscode-languageserver';
 import type { Feature } from './feature';
 import { codeActions } from './features/codeActions';
+import { codeLens } from './features/codeLens';
 import { completion } from './features/completion';
 import { configuration } from './features/configuration';
 import { definition } from './features/definition';
@@ -28,6 +29,7 @@ const FEATURES: readonly Feature[] = [
   folders,
   diagnostics,
   codeActions,
+  codeLens,
   completion,
   hover,
   definition,

@@ -29,6 +29,8 @@ export class Session {
   /** Procedures whose sheet somebody looks at, and wants to hear of. */
   readonly sheetsShown = new Set<Uri>();
   #client: InitializeParams['capabilities'] = {};
+  #showsUses = false;
+  #fileChanges = 0;
   #prefersPush = false;
   #folders: readonly Uri[] = [];
   readonly #open = new Map<Uri, OpenDocument>();
@@ -48,6 +50,7 @@ export class Session {
 
   start(params: InitializeParams): void {
     this.#client = params.capabilities ?? {};
+    this.#showsUses = (params.initializationOptions as { showUses?: unknown } | undefined)?.showUses === true;
     this.#configuration.told(params.initializationOptions);
     this.#prefersPush = params.initializationOptions?.diagnostics === 'push';
     const root = params.rootUri ?? undefined;
@@ -57,6 +60,16 @@ export class Session {
 
   get client(): InitializeParams['capabilities'] {
     return this.#client;
+  }
+
+  /** Whether the client has the command that shows the places which a lens counts. */
+  get showsUses(): boolean {
+    return this.#showsUses;
+  }
+
+  /** How often files were said to have changed on disk; whoever remembers what is in them looks again then. */
+  get fileChanges(): number {
+    return this.#fileChanges;
   }
 
   /** What the client has set for a document. What a settings document says too counts before it: `settingsFor`. */
@@ -125,6 +138,7 @@ export class Session {
 
   /** Files have come, gone or changed on disk; the text of what is open counts all the same. */
   filesChanged(uris: readonly Uri[]): void {
+    this.#fileChanges += 1;
     for (const uri of uris) if (!this.#open.has(uri)) this.workspace.forget(uri);
     for (const uri of uris) this.diagnostics.changed(uri);
   }
@@ -132,6 +146,7 @@ export class Session {
   /** Where nobody says when files change, saving is the moment to look again. */
   fileSaved(): void {
     if (this.hearsOfFiles) return;
+    this.#fileChanges += 1;
     for (const uri of [...this.workspace.snapshot.uris]) if (!this.#open.has(uri)) this.workspace.forget(uri);
     this.diagnostics.recheckOpen();
   }

@@ -3,21 +3,30 @@ import { type FixAction, fixAllSafe, fixesAt } from '../../core/ide/codeActions'
 import type { CheckedDocument } from '../checkedDocuments';
 import { linesOf, toCoreUri, toDiagnostic, toSpan } from '../convert';
 import type { Feature } from '../feature';
+import { REFACTOR_KINDS, refactorActions, resolveRefactor } from '../refactorActions';
 import type { Session } from '../session';
 import { workspaceEditOf } from '../workspaceEdit';
 
 const FIX_ALL = `${CodeActionKind.SourceFixAll}.witnessmark`;
 
-/** Quick fixes where the caret is, and all safe fixes of a document at once. */
+/** Quick fixes where the caret is, all safe fixes of a document at once, and changes that mend nothing but are asked for. */
 export const codeActions: Feature = {
-  capability: () => ({ codeActionProvider: { codeActionKinds: [CodeActionKind.QuickFix, FIX_ALL] } }),
+  capability: () => ({
+    codeActionProvider: {
+      codeActionKinds: [CodeActionKind.QuickFix, FIX_ALL, ...REFACTOR_KINDS],
+      resolveProvider: true,
+    },
+  }),
   register(connection, session) {
     connection.onCodeAction((params, token) =>
       session.answer(token, async () => {
         const checked = await session.checked.of(toCoreUri(params.textDocument.uri));
-        return checked === undefined ? [] : actionsFor(session, checked, params);
+        if (checked === undefined) return [];
+        const refactors = refactorActions(session, checked, params, (kind) => isWanted(params, kind));
+        return [...actionsFor(session, checked, params), ...refactors];
       }),
     );
+    connection.onCodeActionResolve((action, token) => session.answer(token, () => resolveRefactor(session, action)));
   },
 };
 

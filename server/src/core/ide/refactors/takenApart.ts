@@ -2,6 +2,7 @@ import type { FamilyView } from '../../analysis/familyView';
 import { objectIds } from '../../analysis/instructions';
 import type { ProcedureView, StepView } from '../../analysis/procedureView';
 import { type Place, Scene } from '../../rules/support/walkFixes/scene';
+import type { Failure } from '../../walk/failure';
 import { walkOf } from '../../walk/walkProcedure';
 
 /** A part that a step takes off or loosens and that nothing in the procedure puts right again. */
@@ -28,7 +29,10 @@ export function takenApart(procedure: ProcedureView, family: FamilyView, step: S
       const known = found.get(part);
       if (known?.is === is) found.set(part, { ...known, isAlone: false });
       if (known !== undefined) continue;
-      const scene = failures.map((one) => new Scene(procedure, family, one)).find((one) => isLeft(one, part, is));
+      const scene = failures
+        .filter((one) => mayLeave(one, part, is))
+        .map((one) => new Scene(procedure, family, one))
+        .find(leavesIt);
       const place = scene?.placeOf(instruction.node);
       if (scene !== undefined && place !== undefined) found.set(part, { part, is, place, isAlone: true, scene });
     }
@@ -36,14 +40,15 @@ export function takenApart(procedure: ProcedureView, family: FamilyView, step: S
   return [...found.values()];
 }
 
-/** What is off shows at the end of the work, or where the fastener that is to hold it is tightened. */
-function isLeft(scene: Scene, part: string, is: TakenApart['is']): boolean {
-  const { cause, about, other, at } = scene.failure;
+/** What is off shows at the end of the work, or where the fastener that is to hold it is tightened, or it is itself. */
+function mayLeave({ cause, about, other }: Failure, part: string, is: TakenApart['is']): boolean {
   if (is === 'loose') return cause === 'left-loose' && about === part;
   if (cause === 'nothing-held') return other === part;
-  if (cause === 'not-fitted' && about === part && at !== undefined) {
-    const verb = scene.showing?.view.instruction.verb;
-    return verb === 'tighten' || verb === 'seat';
-  }
-  return cause === 'left-off' && about === part;
+  return about === part && (cause === 'left-off' || cause === 'not-fitted');
+}
+
+/** What is loosened or taken off a second time was put on before. */
+function leavesIt({ failure, showing }: Scene): boolean {
+  const verb = showing?.view.instruction.verb;
+  return failure.cause !== 'not-fitted' || verb === 'tighten' || verb === 'seat';
 }
