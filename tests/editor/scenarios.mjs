@@ -2,6 +2,7 @@
 import assert from 'node:assert/strict';
 import { existsSync, readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
+import { beginningScenarios } from './beginningScenarios.mjs';
 import { expected } from './expected.mjs';
 import { until } from './workbench.mjs';
 import { writingScenarios } from './writingScenarios.mjs';
@@ -149,6 +150,7 @@ export const scenarios = [
       assert.equal((await text()).slice(0, 5), '%PDF-');
     },
   },
+  ...beginningScenarios,
 ];
 
 /** The number of the line, from 1, on which a step of the sound sample begins; or of the first one in it with the words. */
