@@ -174,7 +174,25 @@ describe('what is said of anything', () => {
     expect(facts).toContain('| Hand | right-hand');
     expect(facts).not.toContain('| Thread |');
     expect(working).toContain('| Torque of the cap nut |');
+    // The formulas stand at the torque itself.
+    expect(working).not.toContain('```');
+    const torque = document.text.indexOf('4.6 ±');
+    expect(hoverAt(snapshot, document, torque, [])?.markdown).toContain('```text\nd = 5 mm');
     expect(marked.files['op.procedure.yaml']?.slice(hover?.span.start, hover?.span.end)).toBe('cap-nut');
+  });
+
+  test('a key by its definition, where there is no more to say of it', async () => {
+    const at = async (instruction: string) => {
+      const { marked, snapshot, document } = await openMarks(example(steps(instruction)));
+      return hoverAt(snapshot, document, marked.offset, [])?.plain;
+    };
+    expect(await at('- { remove: wheel, wi‸th: socket-8 }')).toMatch(/^with\n\n\w.*\.$/);
+    expect(await at('- re‸move: wheel')).toMatch(/^remove\n\nTake a part off\. \w.*\.$/);
+    expect(await at('- { check: It turns., if-not: { at-m‸ost: 2 } }')).toMatch(/^at-most\n\n\w.*\.$/);
+    expect(await at('- { remove: wheel, wi‸tth: socket-8 }')).toBeUndefined();
+    const marks = { [FAMILY]: [['sits-on: core, fastened-by', 'sits‸-on: core, fastened-by']] } as const;
+    const { marked, snapshot, document } = await openMarks(example(steps('- remove: wheel'), marks));
+    expect(hoverAt(snapshot, document, marked.offset, [])?.plain).toMatch(/^sits-on\n\nThe part/);
   });
 
   test('for a completion: a thing by itself', async () => {

@@ -80,7 +80,9 @@ describe('hovering', () => {
     client.open(procedure, text);
     expect((await hoverAt(client, procedure, text, '4.6 ±'))?.value).toContain('| Torque of the cap nut |');
     client.change(procedure, 'phases: [');
-    expect(await hoverAt(client, procedure, 'phases: [', 'phases')).toBeUndefined();
+    expect(await hoverAt(client, procedure, 'phases: [', 'phases')).toMatchObject({ marked: 'phases' });
+    client.change(procedure, '[phases');
+    expect(await hoverAt(client, procedure, '[phases', 'phases')).toBeUndefined();
   });
 
   test('is plain text for a client that shows no Markdown', async () => {

@@ -1,6 +1,7 @@
 import type { Snapshot } from '../analysis/snapshot';
 import type { Finding } from '../rules/finding';
 import type { SyntaxDocument } from '../syntax/readDocument';
+import { keyHover } from './keyHover';
 import { type HoverText, ruleHover } from './ruleHover';
 import { thingHover } from './thingHover';
 import { workingHover } from './workingHover';
@@ -10,7 +11,8 @@ const mostBesideFacts = 2;
 
 /**
  * What is said of the word at an offset: the rule, the facts of what an id stands for, and what is worked out there. Where
- * there are both facts and a calculation the facts come first, without what the calculation says better.
+ * there are both facts and a calculation the facts come first, without what the calculation says better; a key of which
+ * there is neither is told by its definition.
  */
 export function hoverAt(
   snapshot: Snapshot,
@@ -21,8 +23,10 @@ export function hoverAt(
   const rule = ruleHover(document, offset);
   if (rule !== undefined) return rule;
   const facts = thingHover(snapshot, document, offset, { besideWorking: true });
-  if (facts === undefined) return workingHover(snapshot, document, offset, findings);
-  const working = workingHover(snapshot, document, offset, findings, mostBesideFacts);
+  if (facts === undefined) return workingHover(snapshot, document, offset, findings) ?? keyHover(document, offset);
+  const isFound = findings.some(({ span }) => span.start <= offset && offset <= span.end);
+  // What a finding rests on is shown whole; else the formulas are left to the value itself, so that a screen holds both.
+  const working = workingHover(snapshot, document, offset, findings, { most: mostBesideFacts, brief: !isFound });
   if (working === undefined) return thingHover(snapshot, document, offset);
   return {
     span: facts.span,
