@@ -108,7 +108,7 @@ describe('over the protocol', () => {
     expect(marked.files[FAMILY]?.slice(lines.offset(target.start), lines.offset(target.end))).toMatch(
       /^wheel: \{.*on-condition \}$/,
     );
-    expect(client.initialized?.capabilities.renameProvider).toEqual({ prepareProvider: true });
+    expect(client.initialized?.capabilities.renameProvider).toEqual({ prepareProvider: true, workDoneProgress: true });
   });
 
   test('a renaming that cannot be says why', async () => {
@@ -131,7 +131,7 @@ describe('over the protocol', () => {
     const { client } = await start(SOURCE);
     expect(client.initialized?.capabilities).toMatchObject({
       definitionProvider: true,
-      referencesProvider: true,
+      referencesProvider: { workDoneProgress: true },
       documentHighlightProvider: true,
       renameProvider: true,
     });

@@ -5,6 +5,7 @@ import { documentKindOf } from '../core/syntax/documentKind';
 import { readDocument } from '../core/syntax/readDocument';
 import { ReadingMemo } from '../core/syntax/readingMemo';
 import { LineIndex, type LinePosition } from '../core/text/lineIndex';
+import { throwIfCancelled } from './cancelled';
 import { digestOf } from './digest';
 import { type FolderText, folderTexts } from './folderTexts';
 import type { Session } from './session';
@@ -32,7 +33,7 @@ export async function folderSymbols(session: Session, token: CancellationToken):
   const found: PlacedSymbol[] = [];
   const seen = new Set<Uri>();
   for await (const one of folderTexts(session)) {
-    if (token.isCancellationRequested) return [];
+    throwIfCancelled(token);
     seen.add(one.uri);
     found.push(...symbolsIn(one, known));
   }

@@ -2,6 +2,7 @@ import type { Snapshot } from '../core/analysis/snapshot';
 import type { Uri } from '../core/analysis/uri';
 import { Workspace } from '../core/analysis/workspace';
 import type { Session } from './session';
+import { goOn, type Waiting } from './waiting';
 
 /** The text of a document, as the client or the disk has it. */
 export interface FolderText {
@@ -38,10 +39,13 @@ export async function snapshotOfFolders(
   session: Session,
   uri: Uri,
   isWanted: (text: string) => boolean,
+  waiting?: Waiting,
 ): Promise<Snapshot> {
   const workspace = new Workspace(session.workspace.snapshot.roots);
   await workspace.loadLinked(uri, session.files);
+  let seen = 0;
   for await (const one of folderTexts(session)) {
+    goOn(waiting, seen++);
     if (!isWanted(one.text)) continue;
     workspace.set(one.uri, { is: 'text', text: one.text });
     await workspace.loadLinked(one.uri, session.files);

@@ -5,6 +5,7 @@ import { type IdTarget, idOfTarget } from '../core/ide/idTarget';
 import { idUsesIn } from '../core/ide/idUses';
 import { snapshotOfFolders } from './folderTexts';
 import type { Session } from './session';
+import type { Waiting } from './waiting';
 
 /**
  * A snapshot with every document that can name one of the targets, or that has one of the other words in it. Only these
@@ -15,12 +16,13 @@ export async function namingSnapshot(
   uri: Uri,
   targets: readonly IdTarget[],
   others: readonly string[] = [],
+  waiting?: Waiting,
 ): Promise<Snapshot> {
   const words = [...others, ...targets.map(wordOf)];
   const having = (some: readonly string[]) => (text: string) => some.some((word) => text.includes(word));
-  const snapshot = await snapshotOfFolders(session, uri, having(words));
+  const snapshot = await snapshotOfFolders(session, uri, having(words), waiting);
   const stores = targets.flatMap((target) => storesOf(snapshot, target) ?? []);
-  return stores.length === 0 ? snapshot : snapshotOfFolders(session, uri, having([...words, ...stores]));
+  return stores.length === 0 ? snapshot : snapshotOfFolders(session, uri, having([...words, ...stores]), waiting);
 }
 
 function wordOf(target: IdTarget): string {

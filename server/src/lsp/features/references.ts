@@ -6,12 +6,18 @@ import { currentDocument } from '../currentDocument';
 import type { Feature } from '../feature';
 import { namingSnapshot } from '../namingSnapshot';
 import type { Session } from '../session';
+import { type Waiting, whileWaiting } from '../waiting';
 
 /** Every place that names a thing: in all documents of the folders, or marked in the one that is open. */
 export const references: Feature = {
-  capability: () => ({ referencesProvider: true, documentHighlightProvider: true }),
+  capability: () => ({ referencesProvider: { workDoneProgress: true }, documentHighlightProvider: true }),
   register(connection, session) {
-    connection.onReferences((params, token) => session.answer(token, () => referencesFor(session, params)));
+    connection.onReferences((params, token, progress) => {
+      const waiting = { token, progress };
+      return session.answer(token, () =>
+        whileWaiting(waiting, 'Looking for references', () => referencesFor(session, params, waiting)),
+      );
+    });
     connection.onDocumentHighlight(({ textDocument, position }, token) =>
       session.answer(token, async () => {
         const current = await currentDocument(session, textDocument.uri);
@@ -26,7 +32,7 @@ export const references: Feature = {
 
 const KINDS = { read: DocumentHighlightKind.Read, write: DocumentHighlightKind.Write } as const;
 
-async function referencesFor(session: Session, params: ReferenceParams): Promise<Location[] | null> {
+async function referencesFor(session: Session, params: ReferenceParams, waiting: Waiting): Promise<Location[] | null> {
   const { textDocument, position, context } = params;
   const current = await currentDocument(session, textDocument.uri);
   if (current === undefined) return null;
@@ -34,7 +40,7 @@ async function referencesFor(session: Session, params: ReferenceParams): Promise
   const targets = targetsAt(current.snapshot, current.document, offset);
   if (targets.length === 0) return [];
   const uri = toCoreUri(textDocument.uri);
-  const snapshot = await namingSnapshot(session, uri, targets);
+  const snapshot = await namingSnapshot(session, uri, targets, [], waiting);
   const document = snapshot.document(uri);
   if (document === undefined) return null;
   return referencesAt(snapshot, document, linesOf(document).offset(position))
