@@ -26,7 +26,7 @@ export function reversePlaces(procedure: ProcedureView, stripped: StepView): Ste
   const [first, last] = [assembling[0], assembling.at(-1)];
   if (first === undefined || last === undefined) return withoutAssembly(procedure, stripped);
   const fits = (i: number, wanted: (order: number) => boolean): boolean =>
-    fittedIn(procedure, steps[i]).some((id) => wanted(cameOff.get(id) ?? from));
+    fittedIn(procedure, steps[i]).some((id) => wanted(orderOf(procedure, cameOff, id) ?? from));
   const behind = assembling.findLast((i) => fits(i, (order) => order > from));
   const before = assembling.find((i) => fits(i, (order) => order < from));
   const places = [
@@ -71,6 +71,12 @@ function orderOff(steps: readonly StepView[]): Map<string, number> {
         for (const id of objectIds(instruction)) if (!order.has(id)) order.set(id, i);
   });
   return order;
+}
+
+/** A part that takes the place of another counts as that one, which came off. */
+function orderOf({ family }: ProcedureView, cameOff: ReadonlyMap<string, number>, id: string): number | undefined {
+  const replaced = (family?.part(id)?.insteadOf ?? []).flatMap((one) => cameOff.get(one.id) ?? []);
+  return cameOff.get(id) ?? replaced[0];
 }
 
 /** The parts that a step fits for good. */

@@ -49,7 +49,7 @@ export function bestOf(procedure: ProcedureView, step: StepView, today: string):
     for (const place of reversePlaces(procedure, step)) {
       const edits = editsAt(procedure, step, apart, place, conditions);
       if (edits === undefined) continue;
-      const tried = judged(procedure, edits, before, today);
+      const tried = judged(procedure, edits, before, apart, today);
       if (best === undefined || isBetter(tried, best)) best = tried;
       if (best.faults.length + best.open.length === 0) return best;
     }
@@ -101,6 +101,7 @@ const OPEN: ReadonlySet<string> = new Set([
   'part-not-in-kit',
   'kit-quantity-short',
   'mark-missing',
+  'alignment-missing',
   'set-mixed',
 ]);
 
@@ -108,13 +109,18 @@ function judged(
   { snapshot, document }: ProcedureView,
   edits: readonly TextEdit[],
   before: ReadonlyMap<string, number>,
+  apart: readonly TakenApart[],
   today: string,
 ): ReversedStep {
   const changed = withOtherText(snapshot, document, applyEdits(document.text, edits));
   const after = countsOf(checkDocument(changed.snapshot, changed.document, { today }).findings);
   const added = [...after].flatMap(([kind, count]) => (count > (before.get(kind) ?? 0) ? [kind] : []));
+  // What the step is for has to be done on every build.
+  const left = apart
+    .map(({ part, is }) => `left-${is} ${part}`)
+    .filter((kind) => after.has(kind) && !added.includes(kind));
   const isOpen = (kind: string): boolean => OPEN.has(kind.split(' ')[0] ?? '');
-  return { edits, open: added.filter(isOpen), faults: added.filter((kind) => !isOpen(kind)) };
+  return { edits, open: added.filter(isOpen), faults: [...added.filter((kind) => !isOpen(kind)), ...left] };
 }
 
 /** How often each rule finds something about the same things, wherever it stands. */
