@@ -17,7 +17,7 @@ const editorTarget = 'node20.9';
 const browserTarget = ['chrome123', 'firefox124', 'safari17'];
 
 /** What is bundled. An entry whose source does not exist is skipped with a printed line. */
-const entries = [
+export const entries = [
   { source: 'client/src/extension.ts', output: 'client/dist/extension.js', target: editorTarget },
   { source: 'server/src/node/main.ts', output: 'server/dist/server.js', target: editorTarget },
   { source: 'server/src/node/typstWorker.ts', output: 'server/dist/typstWorker.js', target: editorTarget },
@@ -61,7 +61,7 @@ function isPresent(entry) {
   return false;
 }
 
-function optionsFor(entry) {
+export function optionsFor(entry) {
   return {
     absWorkingDir: root,
     entryPoints: [entry.source],
