@@ -32,7 +32,7 @@ export function formatOnType(document: SyntaxDocument, offset: number, typed: st
 }
 
 function typingAt(document: SyntaxDocument, offset: number): Typing {
-  const lines = document.text.split(/\r?\n/);
+  const lines = document.text.split('\n');
   const before = document.text.slice(0, offset);
   const index = before.split('\n').length - 1;
   const above = lines.slice(0, index).findLast((line) => !/^\s*(?:#|$)/.test(line)) ?? '';
@@ -41,7 +41,7 @@ function typingAt(document: SyntaxDocument, offset: number): Typing {
     lines,
     index,
     start: before.lastIndexOf('\n') + 1,
-    text: lines[index] ?? '',
+    text: (lines[index] ?? '').replace(/\r$/, ''),
     blocks: openBlocks(document.kind, lines, index),
     above: above.trimEnd(),
   };
@@ -95,8 +95,10 @@ function afterColon({ text, above, blocks }: Typing): string | undefined {
   const [, indent = '', key = ''] = /^( *)([\w-]+):\s*$/.exec(text) ?? [];
   if (key === '' || isKeyAlone(above)) return undefined;
   const maps = blocks.filter(({ kind }) => kind === 'map');
-  if (maps.some(({ column }) => column === indent.length)) return undefined;
-  const [only, other] = maps.filter((map) => keysOfBlock(map)?.[key] !== undefined && !map.keys.includes(key));
+  if (indent === '' || maps.some(({ column }) => column === indent.length)) return undefined;
+  const [only, other] = maps.filter(
+    (map) => map.column > 0 && keysOfBlock(map)?.[key] !== undefined && !map.keys.includes(key),
+  );
   return only === undefined || other !== undefined ? undefined : ' '.repeat(only.column);
 }
 
@@ -106,8 +108,8 @@ function isKeyAlone(line: string): boolean {
 
 /** Whether the line before is part of a text or of brackets that run over several lines. */
 function textAround({ document, start }: Typing): 'block' | 'other' | undefined {
-  const end = document.text.slice(0, start).replace(/\r?\n$/, '').length;
-  const place = document.itemAt(end);
+  const end = start - (document.text.slice(0, start).endsWith('\r\n') ? 2 : 1);
+  const place = document.itemAt(Math.max(0, end));
   return place?.item.root === undefined ? undefined : aroundIn(place.item.root, place.offset);
 }
 

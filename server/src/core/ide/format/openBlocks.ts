@@ -26,10 +26,12 @@ const ENTRY = /^( *)((?:- +)*)(?:(-)$|([\w-]+):(?=\s|$))?/;
 export function openBlocks(kind: DocumentKind, lines: readonly string[], index: number): OpenBlock[] {
   const found: Found[] = [];
   for (let i = index - 1; i >= 0; i--) {
-    const line = (lines[i] ?? '').trimEnd();
-    if (/^\s*(?:#|$)/.test(line)) continue;
-    for (const entry of entriesOf(line).reverse()) addEntry(found, entry);
-    if (found.some(({ column, kind, closed }) => column === 0 && kind === 'map' && closed)) break;
+    const line = lines[i] ?? '';
+    // What stands deeper than the last block that was found lies in it, and most lines do.
+    if (line.startsWith(' '.repeat((found.at(-1)?.column ?? 1_000) + 1)) || /^\s*(?:#|$)/.test(line)) continue;
+    for (const entry of entriesOf(line.trimEnd()).reverse()) addEntry(found, entry);
+    // Nothing is around the keys of the document, and all of them are never needed.
+    if (found.at(-1)?.kind === 'map' && found.at(-1)?.column === 0) break;
   }
   return withShapes(kind, found.reverse());
 }

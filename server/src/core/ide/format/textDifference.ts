@@ -19,15 +19,40 @@ interface Change {
  * Lines that stand once in both texts are taken for the same line.
  */
 export function textDifference(before: string, after: string): TextEdit[] {
-  const old = linesOf(before);
-  const now = linesOf(after);
-  return changesBetween(old, now).flatMap((change) => editsOf(before, old, now, change));
+  const head = commonLines(before, after);
+  const tail = commonLinesAtEnd(before, after, head);
+  const old = linesOf(before, head, before.length - tail);
+  const now = linesOf(after, head, after.length - tail);
+  const end = before.length - tail;
+  return changesBetween(old, now).flatMap((change) => editsOf(end, old, now, change));
 }
 
-function linesOf(text: string): SourceLine[] {
+/** The length of the lines at the start that both texts have. */
+function commonLines(before: string, after: string): number {
+  const most = Math.min(before.length, after.length);
+  let at = 0;
+  while (at < most && before.charCodeAt(at) === after.charCodeAt(at)) at++;
+  return at === 0 ? 0 : before.lastIndexOf('\n', at - 1) + 1;
+}
+
+/** The length of the lines at the end that both texts have, not counting what they have at the start. */
+function commonLinesAtEnd(before: string, after: string, head: number): number {
+  const most = Math.min(before.length, after.length) - head;
+  let length = 0;
+  while (length < most && before.charCodeAt(before.length - 1 - length) === after.charCodeAt(after.length - 1 - length))
+    length++;
+  const newline = before.indexOf('\n', before.length - length);
+  return newline < 0 ? 0 : before.length - newline - 1;
+}
+
+function linesOf(text: string, from: number, to: number): SourceLine[] {
   const lines: SourceLine[] = [];
-  for (const match of text.matchAll(/([^\n]*?)(\r?\n|$)/g)) {
-    if (match[0] !== '') lines.push({ start: match.index, text: match[1] ?? '', lineEnd: match[2] ?? '' });
+  for (let start = from; start < to; ) {
+    const newline = text.indexOf('\n', start);
+    const next = newline < 0 || newline >= to ? to : newline + 1;
+    const length = newline < 0 || newline >= to ? 0 : text.charAt(newline - 1) === '\r' && newline > start ? 2 : 1;
+    lines.push({ start, text: text.slice(start, next - length), lineEnd: text.slice(next - length, next) });
+    start = next;
   }
   return lines;
 }
@@ -88,7 +113,7 @@ function trimmed(old: readonly SourceLine[], now: readonly SourceLine[], change:
   return { from, to, newFrom, newTo };
 }
 
-function editsOf(text: string, old: readonly SourceLine[], now: readonly SourceLine[], change: Change): TextEdit[] {
+function editsOf(endOfOld: number, old: readonly SourceLine[], now: readonly SourceLine[], change: Change): TextEdit[] {
   const { from, to, newFrom, newTo } = change;
   if (to - from === newTo - newFrom) {
     return old.slice(from, to).flatMap((line, i) => {
@@ -96,8 +121,8 @@ function editsOf(text: string, old: readonly SourceLine[], now: readonly SourceL
       return other === undefined || isSame(line, other) ? [] : [editOfLine(line, other)];
     });
   }
-  const start = old[from]?.start ?? text.length;
-  const end = old[to]?.start ?? text.length;
+  const start = old[from]?.start ?? endOfOld;
+  const end = old[to]?.start ?? endOfOld;
   return [{ span: { start, end }, text: now.slice(newFrom, newTo).map(keyOf).join('') }];
 }
 
