@@ -26,7 +26,7 @@ export async function applySafeFixes(found: FoundDocuments, today: string): Prom
 /** The first safe fix of each finding, by document; one that touches what another one changes waits for the next pass. */
 async function safeEdits(found: FoundDocuments, today: string): Promise<Map<string, TextEdit[][]>> {
   const edits = new Map<string, TextEdit[][]>();
-  for await (const { uri, result } of checkPaths(found, today)) {
+  for await (const { uri, result } of checkPaths(found, { today })) {
     const taken: TextEdit[] = [];
     for (const finding of result.findings) {
       const fix = finding.fixes().find((one) => one.safety === 'safe' && one.edits.every((edit) => edit.uri === uri));

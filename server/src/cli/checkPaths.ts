@@ -1,49 +1,116 @@
-import { readFileSync } from 'node:fs';
-import { Workspace } from '../core/analysis/workspace';
-import { type CheckResult, checkDocument } from '../core/rules/checkDocument';
+import { accessSync, constants } from 'node:fs';
 import type { Finding } from '../core/rules/finding';
-import { documentKindOf } from '../core/syntax/documentKind';
 import { LineIndex } from '../core/text/lineIndex';
-import { NodeFiles, reasonOf, uriOfPath } from '../node/nodeFiles';
+import { pathOfUri, readText, reasonOf, uriOfPath } from '../node/nodeFiles';
+import { type CheckedFile, FileChecker } from './checking/checkOne';
+import { CheckThreads, threadsFor } from './checking/checkThreads';
+import { FileDigests } from './checking/fileDigests';
+import { type PlainResult, type ToldResult, toldResult } from './checking/plainResult';
+import { cacheFolder, ResultCache } from './checking/resultCache';
 import type { FoundDocuments } from './findDocuments';
 import { CommandProblem } from './problem';
+import { bundledProgram, programDigest } from './program';
 
 /** What checking one document gave; its text is kept only as long as a report needs it. */
 export interface CheckedDocument {
   readonly path: string;
   readonly uri: string;
-  readonly text: string;
   readonly lines: LineIndex;
-  readonly result: CheckResult;
-  /** Lines of another document that a finding points to; undefined where it is not one of ours. */
+  readonly result: ToldResult;
+  /** Lines of another document that a finding points to; undefined where it cannot be read. */
   linesOf(uri: string): LineIndex | undefined;
 }
 
-/** Checks documents one after another; a procedure is forgotten once it is checked, what many link to is kept. */
-export async function* checkPaths(found: FoundDocuments, today: string): AsyncGenerator<CheckedDocument> {
-  const workspace = new Workspace(found.roots);
-  const files = new NodeFiles();
-  for (const path of found.paths) {
-    const uri = uriOfPath(path);
-    assertReadable(path);
-    await workspace.loadLinked(uri, files);
-    const document = workspace.snapshot.document(uri);
-    if (document === undefined) throw new CommandProblem(`Cannot read ${path}: it is larger than 8 MB`);
-    const result = checkDocument(workspace.snapshot, document, { today });
-    const { snapshot } = workspace;
-    const linesOf = (other: string): LineIndex | undefined => {
-      const text = snapshot.document(other)?.text;
-      return text === undefined ? undefined : new LineIndex(text);
-    };
-    yield { path, uri, text: document.text, lines: new LineIndex(document.text), result, linesOf };
-    if (documentKindOf(uri) === 'procedure') workspace.forget(uri);
+/** How documents are checked: `remember` takes over what an earlier run found in the very same files. */
+export interface CheckingOptions {
+  readonly today: string;
+  readonly remember?: boolean;
+}
+
+/** Checks documents in the order of their paths; many at once where there are many, and only what has changed. */
+export async function* checkPaths(found: FoundDocuments, options: CheckingOptions): AsyncGenerator<CheckedDocument> {
+  for (const path of found.paths) assertReadable(path);
+  const digests = new FileDigests();
+  const cache = cacheFor(found, options, digests);
+  const known = new Map<string, PlainResult>();
+  for (const path of cache === undefined ? [] : found.paths) {
+    const result = cache?.find(uriOfPath(path));
+    if (result !== undefined) known.set(path, result);
   }
+  const unknown = found.paths.filter((path) => !known.has(path));
+  const checked = checkedFiles(unknown, found.roots, options.today);
+  try {
+    for (const path of found.paths) {
+      const uri = uriOfPath(path);
+      const result = known.get(path) ?? (await nextOf(checked, cache, uri));
+      yield told(path, uri, result);
+    }
+  } finally {
+    await checked.return(undefined);
+    cache?.save();
+  }
+}
+
+async function nextOf(
+  checked: AsyncGenerator<CheckedFile>,
+  cache: ResultCache | undefined,
+  uri: string,
+): Promise<PlainResult> {
+  const { value } = (await checked.next()) as { value: CheckedFile };
+  cache?.keep(uri, value);
+  return value.result;
+}
+
+async function* checkedFiles(
+  paths: readonly string[],
+  roots: readonly string[],
+  today: string,
+): AsyncGenerator<CheckedFile> {
+  const program = bundledProgram();
+  const count = program === undefined ? 0 : threadsFor(paths.length);
+  if (program !== undefined && count > 1) {
+    yield* new CheckThreads(program, count, roots, today).check(paths);
+    return;
+  }
+  const checker = new FileChecker(roots, today);
+  for (const path of paths) yield await checker.check(path);
+}
+
+/** Only the bundled program, whose bytes say what it is, remembers anything. */
+function cacheFor(
+  { roots }: FoundDocuments,
+  { remember, today }: CheckingOptions,
+  digests: FileDigests,
+): ResultCache | undefined {
+  const program = remember === true ? programDigest() : undefined;
+  if (program === undefined) return undefined;
+  return new ResultCache(cacheFolder(), [program, today, ...[...roots].sort()], digests);
+}
+
+function told(path: string, uri: string, result: PlainResult): CheckedDocument {
+  let lines: LineIndex | undefined;
+  return {
+    path,
+    uri,
+    // A clean document's text need not be looked at again.
+    get lines() {
+      lines ??= linesAt(uri) ?? new LineIndex('');
+      return lines;
+    },
+    result: toldResult(result),
+    linesOf: linesAt,
+  };
+}
+
+function linesAt(uri: string): LineIndex | undefined {
+  const source = readText(pathOfUri(uri));
+  return source.is === 'text' ? new LineIndex(source.text) : undefined;
 }
 
 /** Says in one line why a file cannot be read, if so. */
 export function assertReadable(path: string): void {
   try {
-    readFileSync(path);
+    accessSync(path, constants.R_OK);
   } catch (error) {
     throw new CommandProblem(`Cannot read ${path}: ${reasonOf(error)}`);
   }

@@ -1,4 +1,5 @@
 import { nearest } from '../core/text/near';
+import { isCheckThread, runCheckThread } from './checking/checkThreads';
 import { CHECK_HELP, check } from './commands/check';
 import { EXPLAIN_HELP, explain } from './commands/explain';
 import { FORMAT_HELP, format } from './commands/format';
@@ -71,7 +72,8 @@ function unknownCommand(name: string): string {
 
 // A reader that stops early, such as a pager, is no fault.
 process.stdout.on('error', () => process.exit(0));
-if (require.main === module) {
+if (isCheckThread()) runCheckThread();
+else if (require.main === module) {
   run(processTerminal, process.argv.slice(2)).then((code) => {
     process.exitCode = code;
   });

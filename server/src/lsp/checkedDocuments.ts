@@ -1,10 +1,10 @@
+import { areSame, dependenciesOf, statesOf } from '../core/analysis/dependencies';
 import type { Settings } from '../core/analysis/settings';
 import type { FileState, Snapshot } from '../core/analysis/snapshot';
 import type { Uri } from '../core/analysis/uri';
 import type { FileSource, Workspace } from '../core/analysis/workspace';
 import { type CheckResult, checkDocument } from '../core/rules/checkDocument';
 import type { SyntaxDocument } from '../core/syntax/readDocument';
-import { areSame, dependenciesOf, statesOf } from './dependencies';
 
 /** A document with what was found in it, and the files that this depends on. */
 export interface CheckedDocument {

@@ -16,6 +16,7 @@ Checks documents; folders are walked.
   --format text|json|sarif         how the findings are written (text)
   --at-least error|warning|info    the least severity that is shown and counts for the exit code (warning)
   --fix                            apply the fixes that are safe, then check
+  --no-cache                       check every document, also what an earlier run found nothing new in
   --working                        show the calculation that a finding rests on (JSON and SARIF always hold it)
   --on DATE                        judge dates as of this day, for example 2026-10-12 (today)
 
@@ -29,6 +30,7 @@ export async function check(terminal: Terminal, args: readonly string[]): Promis
     'at-least': { type: 'string' },
     fix: { type: 'boolean' },
     working: { type: 'boolean' },
+    'no-cache': { type: 'boolean' },
     on: { type: 'string' },
   });
   if (positionals.length === 0)
@@ -37,10 +39,11 @@ export async function check(terminal: Terminal, args: readonly string[]): Promis
   const least = oneOf('at-least', values['at-least'], ['error', 'warning', 'info'], 'warning');
   const today = dayOption(values.on);
   const found = findDocuments(positionals);
+  const options = { today, remember: values['no-cache'] !== true };
   if (values.fix === true) reportFixes(terminal, await applySafeFixes(found, today));
-  if (format === 'text') return checkAsText(terminal, checkPaths(found, today), least, values.working === true);
+  if (format === 'text') return checkAsText(terminal, checkPaths(found, options), least, values.working === true);
   const documents: CheckedDocument[] = [];
-  for await (const document of checkPaths(found, today)) documents.push(atLeast(document, least));
+  for await (const document of checkPaths(found, options)) documents.push(atLeast(document, least));
   terminal.out(format === 'json' ? jsonReport(documents) : sarifReport(documents, version()));
   return documents.some((document) => document.result.findings.length > 0) ? 1 : 0;
 }

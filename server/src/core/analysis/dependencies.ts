@@ -1,6 +1,6 @@
-import { linkedUris } from '../core/analysis/links';
-import type { FileState, Snapshot } from '../core/analysis/snapshot';
-import { settingsCandidates, type Uri } from '../core/analysis/uri';
+import { linkedUris } from './links';
+import type { FileState, Snapshot } from './snapshot';
+import { settingsCandidates, type Uri } from './uri';
 
 /**
  * Every file whose coming, going or changing can change what is found in a document: what it links to, what those link
