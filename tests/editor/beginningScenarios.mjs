@@ -24,9 +24,9 @@ export const beginningScenarios = [
       const { family, id, title, file, tab, passing, lines } = expected.begun;
       await workbench.command('Witnessmark: New procedure');
       await workbench.pick(family);
-      await workbench.answer(id);
-      await workbench.answer(title);
-      await workbench.answer(join(folder, file));
+      await workbench.answerTo('Number of the procedure', id);
+      await workbench.answerTo('Title of the procedure', title);
+      await workbench.answerTo('Where the new document goes', join(folder, file));
       await until('the new file', () => existsSync(join(folder, file)));
       await workbench.tab(tab).waitFor();
       await workbench.statusItem(passing).waitFor();
@@ -53,9 +53,9 @@ export const beginningScenarios = [
       const before = readFileSync(path, 'utf8');
       await workbench.command('Witnessmark: New procedure');
       await workbench.pick(expected.begun.family);
-      await workbench.answer('OP-901');
-      await workbench.answer('Another one');
-      await workbench.answer(path);
+      await workbench.answerTo('Number of the procedure', 'OP-901');
+      await workbench.answerTo('Title of the procedure', 'Another one');
+      await workbench.answerTo('Where the new document goes', path);
       // The dialog of the editor asks by itself whether to replace, and even then nothing is lost.
       await workbench.confirmReplacing();
       await workbench.notification('exists already').waitFor();
@@ -79,7 +79,7 @@ export const beginningScenarios = [
       const parent = join(folder, '..', 'für mich');
       mkdirSync(parent);
       await workbench.command('Witnessmark: Copy the samples into a folder and open it');
-      await workbench.answer(`${parent}/`);
+      await workbench.answerTo('Where the folder with the samples goes', `${parent}/`);
       await workbench.notification('Everything in them is invented').waitFor();
       assert.ok(existsSync(join(parent, 'witnessmark-samples', expected.sound.file)));
     },

@@ -213,6 +213,12 @@ export class Workbench {
     return this.page.locator('.single-terminal-tab:has(.codicon-error)', { hasText: name });
   }
 
+  /** Answers one of several questions that a command asks: the box is the same for all, so its words tell which it is. */
+  async answerTo(question, text) {
+    await this.page.locator('.quick-input-widget:visible', { hasText: question }).waitFor();
+    await this.answer(text);
+  }
+
   /** The document inside the webview that is open. */
   webview() {
     return this.page.frameLocator('iframe.webview').frameLocator('iframe#active-frame');
