@@ -1,4 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { withOtherText } from '../../server/src/core/analysis/otherText';
+import { completionsAt } from '../../server/src/core/ide/completion/complete';
+import { openMarks } from '../support/markedText';
 import { offeredAt } from './completionExample';
 import { example, FAMILY, KIT, STORES, steps } from './markedExample';
 
@@ -139,6 +142,20 @@ describe('words', () => {
     expect(line('G 6.3')).toBe('grade: G 6.3');
   });
 
+  test('what standards name', async () => {
+    const thread = await inFile(FAMILY, 'thread: M5×0.8', 'thread: M5‸');
+    expect(thread.labels).toEqual(expect.arrayContaining(['M5×0.8', 'M5×0.5', '1/4-28 UNF']));
+    expect(thread.find('M5×0.8').detail).toBe('coarse, ISO 261');
+    const { labels } = await inFile(FAMILY, 'kind: nut,', 'kind: nut, property-class: ‸,');
+    expect(labels).toEqual(expect.arrayContaining(['8.8', '10', 'A2-70']));
+  });
+
+  test('the numbers of the other lines of a kit', async () => {
+    const { labels, find } = await inFile(KIT, 'lines:\n', 'lines:\n  - { part: wheel, replaces: ‸, quantity: 1 }\n');
+    expect(labels).toEqual(['PK-104']);
+    expect(find('PK-104').detail).toBe('cover seal');
+  });
+
   test('of a list, those that it has are left out', async () => {
     const { labels } = await inFile(FAMILY, '{ name: core }', '{ name: core, before-fitting: [clean, ‸] }');
     expect(labels.slice(0, 2)).toEqual(['inspect', 'lubricate']);
@@ -167,6 +184,26 @@ describe('words', () => {
     ]) {
       expect((await inStep(text)).labels).toEqual([]);
     }
+  });
+});
+
+describe('while one types', () => {
+  test('what is changed before the cursor counts at once, and what stands behind does not', async () => {
+    const { snapshot, document, marked } = await openMarks(
+      example(steps('- remove: cover\n- loosen: cap-nut\n- tighten: ‸')),
+    );
+    const ranks = (text: string, offset: number) => {
+      const now = withOtherText(snapshot, document, text);
+      const found = completionsAt({ ...now, offset })?.candidates ?? [];
+      return Object.fromEntries(found.map(({ label, why }) => [label, why]));
+    };
+    const { text } = document;
+    const first = ranks(text, marked.offset);
+    expect(first['cap-nut']).toBe('finger-tight here');
+    expect(ranks(`${text}          - install: cover\n`, marked.offset)).toEqual(first);
+    const removed = text.replace('loosen: cap-nut', 'remove: cap-nut');
+    expect(ranks(removed, marked.offset)['cap-nut']).not.toBe('finger-tight here');
+    expect(ranks(text, marked.offset)).toEqual(first);
   });
 });
 

@@ -1,10 +1,11 @@
+import { documentValue } from '../../analysis/documentUnit';
 import type { ScalarShape } from '../../model/shape';
-import { balanceGrades } from '../../standards/balanceGrades';
 import { type Candidate, NOTHING } from './candidate';
 import { conditionCandidates } from './conditionNames';
 import { idCandidates, othersInList, signedCandidates, things } from './ids';
 import { pathCandidates } from './paths';
 import type { CompletionScene } from './scene';
+import { standardTexts } from './standardTexts';
 import { statedValues } from './statedValues';
 import { symbolCandidates } from './units';
 
@@ -53,9 +54,20 @@ function textCandidates(scene: CompletionScene): readonly Candidate[] {
   const { place } = scene;
   const [first = '', second = ''] = place.path;
   if (place.def === 'settings' && first === 'units') return symbolCandidates(second, othersInList(scene));
-  if (first === 'grade') return balanceGrades.map((grade) => ({ kind: 'word', label: `G ${grade}` }));
   if (place.def === 'procedure/concession' && first === 'about') return aboutCandidates(scene);
-  return NOTHING;
+  if (place.def === 'kit/line') return first === 'replaces' || first === 'superseded-by' ? numbersOf(scene) : NOTHING;
+  return standardTexts(first);
+}
+
+/** The part numbers of the other lines of a kit. */
+function numbersOf(scene: CompletionScene): Candidate[] {
+  const taken = new Set(othersInList(scene));
+  const { document, names } = scene;
+  return (documentValue(document, 'kit')?.lines ?? []).flatMap(({ number, part }): Candidate[] => {
+    if (number === undefined || taken.has(number.text)) return [];
+    const detail = part === undefined ? undefined : names.find('part', part.id)?.name;
+    return [{ kind: 'word', label: number.text, detail }];
+  });
 }
 
 const ABOUT_KINDS = ['part', 'tool', 'consumable', 'limit', 'reading', 'check', 'figure', 'option', 'variant'] as const;
