@@ -17,11 +17,7 @@ async function lenses(path: string, procedures: Readonly<Record<string, string>>
   for (const files of variantsOf({ ...others, ...procedures })) {
     const { snapshot, document } = await openMarks({ ...files, [path]: `‸${files[path]}` });
     const counter = new UseCounter(document.uri);
-    for (const [name, text] of Object.entries(files)) {
-      const uri = `${MemoryFiles.ROOT}/${name}`;
-      if (documentKindOf(uri) !== 'procedure' || !counter.mayRead(text)) continue;
-      counter.add(readDocument(uri, 'procedure', text, new ReadingMemo()));
-    }
+    await counter.count(proceduresAmong(files), readProcedure);
     shown.push(
       lensesOf(snapshot, document, wanted).map((lens) => {
         const text = lens.is === 'builds' ? lens.text : usesText(counter.of(lens.kind, lens.id));
@@ -32,6 +28,14 @@ async function lenses(path: string, procedures: Readonly<Record<string, string>>
   expect(shown[1]).toEqual(shown[0]);
   return shown[0] ?? [];
 }
+
+async function* proceduresAmong(files: Readonly<Record<string, string>>) {
+  for (const [path, text] of Object.entries(files)) {
+    if (documentKindOf(path) === 'procedure') yield { uri: `${MemoryFiles.ROOT}/${path}`, text };
+  }
+}
+
+const readProcedure = (uri: string, text: string) => readDocument(uri, 'procedure', text, new ReadingMemo());
 
 const two = steps('- remove: [cover, cover-seal]\n- say: Look at the <cover>.\n- check: free-turn').concat(
   '      - step: fit-cover\n        title: Fit the cover\n        do:\n          - install: cover\n            with: socket-8\n',
@@ -68,12 +72,33 @@ describe('How often a thing is used', () => {
     expect(await lenses(KIT, { [PROCEDURE]: two.replace(/kit: k1.*\n/, '') })).toEqual(['cover-seal: used in no step']);
   });
 
-  test('says where', () => {
+  test('says where', async () => {
     const counter = new UseCounter(`${MemoryFiles.ROOT}/${STORES}`);
-    const uri = `${MemoryFiles.ROOT}/${PROCEDURE}`;
-    counter.add(readDocument(uri, 'procedure', two, new ReadingMemo()));
+    await counter.count(proceduresAmong({ [PROCEDURE]: two }), readProcedure);
     const line = two.split('\n').findIndex((one) => one.includes('with: socket-8'));
+    const uri = `${MemoryFiles.ROOT}/${PROCEDURE}`;
     expect(counter.of('tool', 'socket-8').places).toEqual([{ uri, line, character: 18, length: 8 }]);
+  });
+
+  test('reads again only what changed, and forgets what is gone', async () => {
+    const counter = new UseCounter(`${MemoryFiles.ROOT}/${FAMILY}`);
+    const readings: string[] = [];
+    const count = (files: Readonly<Record<string, string>>) =>
+      counter.count(proceduresAmong(files), (uri, text) => {
+        readings.push(uri.slice(MemoryFiles.ROOT.length + 1));
+        return readProcedure(uri, text);
+      });
+    await count({
+      'a.procedure.yaml': two,
+      'b.procedure.yaml': two,
+      'c.procedure.yaml': 'procedure: of something else\n',
+    });
+    expect(counter.of('part', 'cover')).toMatchObject({ steps: 4, procedures: 2 });
+    await count({ 'a.procedure.yaml': two, 'b.procedure.yaml': two.replace('install: cover', 'install: wheel') });
+    expect(counter.of('part', 'cover')).toMatchObject({ steps: 3, procedures: 2 });
+    await count({ 'a.procedure.yaml': two });
+    expect(counter.of('part', 'cover')).toMatchObject({ steps: 2, procedures: 1 });
+    expect(readings).toEqual(['a.procedure.yaml', 'b.procedure.yaml', 'b.procedure.yaml']);
   });
 });
 

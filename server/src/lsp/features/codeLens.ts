@@ -1,14 +1,15 @@
 import type { CodeLens, Command } from 'vscode-languageserver';
+import type { Uri } from '../../core/analysis/uri';
 import { lensesOf } from '../../core/ide/codeLens';
 import { UseCounter, type UsePlace, usesText } from '../../core/ide/lensUses';
 import type { RefKind } from '../../core/model/shape';
 import { documentKindOf } from '../../core/syntax/documentKind';
-import { readDocument } from '../../core/syntax/readDocument';
+import { readDocument, type SyntaxDocument } from '../../core/syntax/readDocument';
 import { ReadingMemo } from '../../core/syntax/readingMemo';
 import { linesOf, toCoreUri, toRange } from '../convert';
 import { currentDocument } from '../currentDocument';
 import type { Feature } from '../feature';
-import { folderTexts } from '../folderTexts';
+import { type FolderText, folderTexts } from '../folderTexts';
 import type { Session } from '../session';
 
 /** The command by which a client shows the places that a lens counts; not every client has it. */
@@ -74,33 +75,33 @@ function commandOf(
 
 /**
  * The uses in all procedures of the folders, counted once for a document. All lenses of a screen ask for the same count, and
- * it stands until a procedure changes.
+ * it stands until a procedure changes; then only those that did are read again.
  */
 class Counts {
   readonly #session: Session;
-  #state = '';
-  #known = new Map<string, Promise<UseCounter>>();
+  readonly #known = new Map<Uri, { readonly counter: UseCounter; state: string; counted: Promise<void> }>();
 
   constructor(session: Session) {
     this.#session = session;
   }
 
-  of(clientUri: string): Promise<UseCounter> {
+  async of(clientUri: string): Promise<UseCounter> {
+    const uri = toCoreUri(clientUri);
     const state = this.#stateNow();
-    if (state !== this.#state) this.#known = new Map();
-    this.#state = state;
-    const known = this.#known.get(clientUri) ?? this.#count(clientUri);
-    this.#known.set(clientUri, known);
-    return known;
+    const known = this.#known.get(uri) ?? { counter: new UseCounter(uri), state: '', counted: Promise.resolve() };
+    this.#known.set(uri, known);
+    if (known.state !== state) {
+      known.state = state;
+      // Where files could not be read the last time, they may be now.
+      const before = known.counted.catch(() => {});
+      known.counted = before.then(() => known.counter.count(this.#procedures(), read));
+    }
+    await known.counted;
+    return known.counter;
   }
 
-  async #count(clientUri: string): Promise<UseCounter> {
-    const counter = new UseCounter(toCoreUri(clientUri));
-    for await (const { uri, text } of folderTexts(this.#session)) {
-      const kind = documentKindOf(uri);
-      if (kind === 'procedure' && counter.mayRead(text)) counter.add(readDocument(uri, kind, text, new ReadingMemo()));
-    }
-    return counter;
+  async *#procedures(): AsyncGenerator<FolderText> {
+    for await (const one of folderTexts(this.#session)) if (documentKindOf(one.uri) === 'procedure') yield one;
   }
 
   /** Which procedures are open in which version, and how often files changed on disk. */
@@ -110,4 +111,8 @@ class Counts {
     const versions = open.map((uri) => `${uri} ${this.#session.openDocument(uri)?.version}`);
     return [fileChanges, ...folders, ...versions].join('\n');
   }
+}
+
+function read(uri: Uri, text: string): SyntaxDocument {
+  return readDocument(uri, 'procedure', text, new ReadingMemo());
 }
