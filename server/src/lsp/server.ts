@@ -54,7 +54,7 @@ export function startServer(connection: Connection, host: Host, version: string)
   connection.onInitialized(() => {
     for (const feature of FEATURES) void session.hear(() => feature.started?.(connection, session));
   });
-  connection.onShutdown(() => {});
+  connection.onShutdown(() => session.end());
   for (const feature of FEATURES) feature.register(connection, session);
   connection.listen();
 }

@@ -32,6 +32,7 @@ export class Session {
   #showsUses = false;
   #fileChanges = 0;
   #prefersPush = false;
+  #isOver = false;
   #folders: readonly Uri[] = [];
   readonly #open = new Map<Uri, OpenDocument>();
   /** How the client writes the URI of what it has opened, for a client that compares spellings. */
@@ -56,6 +57,11 @@ export class Session {
     const root = params.rootUri ?? undefined;
     const folders = params.workspaceFolders?.map((folder) => folder.uri) ?? (root === undefined ? [] : [root]);
     this.setFolders(folders.map(toCoreUri));
+  }
+
+  /** The client has said that it goes; nothing is answered any more. */
+  end(): void {
+    this.#isOver = true;
   }
 
   get client(): InitializeParams['capabilities'] {
@@ -171,6 +177,7 @@ export class Session {
       // What the client has sent before it cancelled is heard first, so that no work is done for nobody.
       await this.host.nextTurn();
       throwIfCancelled(token);
+      if (this.#isOver) return new ResponseError<never>(ErrorCodes.InvalidRequest, 'The server was told to end');
       return await work();
     } catch (error) {
       if (error instanceof Cancelled) return new ResponseError<never>(LSPErrorCodes.RequestCancelled, 'Cancelled');
