@@ -2,6 +2,7 @@ import type { Candidate } from '../../server/src/core/ide/completion/candidate';
 import { completionsAt } from '../../server/src/core/ide/completion/complete';
 import { applyEdits } from '../../server/src/core/text/span';
 import { openMarks, variantsOf } from '../support/markedText';
+import { example, steps } from './markedExample';
 
 /** What is offered at `‸`, and what the text becomes; the same whatever the line ends are. */
 export interface Offered {
@@ -52,4 +53,17 @@ async function offeredIn(source: Readonly<Record<string, string>>, files: readon
 function lineEnd(text: string, offset: number): number {
   const end = text.slice(offset).search(/\r?\n|$/);
   return offset + end;
+}
+
+/** The same in an instruction of a step, in the head of the procedure, and in another document with a stretch replaced. */
+export async function inStep(instructions: string, files?: readonly string[]) {
+  return offeredAt(example(steps(instructions)), files);
+}
+
+export async function inHead(lines: string) {
+  return offeredAt(example(steps('- install: wheel', lines)));
+}
+
+export async function inFile(path: string, from: string, to: string) {
+  return offeredAt(example(steps('- install: wheel'), { [path]: [[from, to]] }));
 }
