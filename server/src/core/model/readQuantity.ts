@@ -2,6 +2,7 @@ import type { Dimension } from '../quantity/dimension';
 import { parseQuantity } from '../quantity/parseQuantity';
 import type { QuantityReading } from '../quantity/quantity';
 import type { ScalarNode } from '../syntax/node';
+import { rememberedByText } from '../text/byText';
 import type { QuantityValue } from './values';
 
 /** Words that may stand in place of a value. */
@@ -35,8 +36,21 @@ const ANY: readonly Dimension[] = [
 export function readQuantity(node: ScalarNode, dimension: string, text: string, offset: number): QuantityValue {
   const word = WORDS.has(text.trim()) ? text.trim() : undefined;
   if (word !== undefined) return { node, text, dimension, reading: { problems: [] }, word, offset };
-  const reading = dimension === 'any' ? readAny(text) : parseQuantity(text, dimension as Dimension);
-  return { node, text, dimension, reading, word, offset };
+  return { node, text, dimension, reading: readerOf(dimension)(text), word, offset };
+}
+
+/** A procedure states the same torque over and over, so each is read once. */
+const readers = new Map<string, (text: string) => QuantityReading>();
+
+function readerOf(dimension: string): (text: string) => QuantityReading {
+  const known = readers.get(dimension);
+  if (known !== undefined) return known;
+  const read = rememberedByText(
+    dimension === 'any' ? readAny : (text) => parseQuantity(text, dimension as Dimension),
+    500,
+  );
+  readers.set(dimension, read);
+  return read;
 }
 
 /**

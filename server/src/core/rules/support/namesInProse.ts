@@ -1,7 +1,9 @@
 import { documentValue } from '../../analysis/documentUnit';
 import type { ProcedureView } from '../../analysis/procedureView';
-import type { Prose, Text } from '../../model/values';
+import { mentionsIn } from '../../model/readValues';
+import type { Mention, Prose, Text } from '../../model/values';
 import type { SyntaxDocument } from '../../syntax/readDocument';
+import { rememberedByText } from '../../text/byText';
 import { isCommand, isForbidden } from './sentenceSense';
 import { WordTrie, wordsOf } from './wordTrie';
 
@@ -28,7 +30,9 @@ export function namesInProse(procedure: ProcedureView, prose: Prose): readonly N
   const tries = triesOf(procedure);
   const known = prose.remembered as Found | undefined;
   if (known?.tries === tries) return known.names;
-  const names = findNames(tries, prose);
+  const find = finders.get(tries) ?? rememberedByText((text) => findNames(tries, text));
+  finders.set(tries, find);
+  const names = find(prose.text);
   prose.remembered = { tries, names } satisfies Found;
   return names;
 }
@@ -39,15 +43,18 @@ interface Found {
   readonly names: readonly NameInProse[];
 }
 
-function findNames(tries: readonly WordTrie<Named>[], prose: Prose): NameInProse[] {
-  const { text } = prose;
+/** Procedures for one family say the same sentences, so each is searched once. */
+const finders = new WeakMap<readonly WordTrie<Named>[], (text: string) => readonly NameInProse[]>();
+
+function findNames(tries: readonly WordTrie<Named>[], text: string): readonly NameInProse[] {
+  const mentions = mentionsIn(text);
   const words = wordsOf(text);
   const names: NameInProse[] = [];
   for (let start = 0; start < words.length; ) {
     const { length, values } = longest(tries, words, start, text);
     const from = words[start]?.from ?? 0;
     const to = words[start + length - 1]?.to ?? 0;
-    if (length > 0 && isMeant(prose, from, to, length)) names.push(...byKind(values, from, to));
+    if (length > 0 && isMeant(text, mentions, from, to, length)) names.push(...byKind(values, from, to));
     start += Math.max(1, length);
   }
   return names;
@@ -70,9 +77,8 @@ function longest(
   return best;
 }
 
-function isMeant(prose: Prose, from: number, to: number, length: number): boolean {
-  const { text } = prose;
-  if (prose.mentions.some((mention) => from < mention.to && mention.from < to)) return false;
+function isMeant(text: string, mentions: readonly Mention[], from: number, to: number, length: number): boolean {
+  if (mentions.some((mention) => from < mention.to && mention.from < to)) return false;
   // Part of a longer word: "degreaser-proof", or the 8 mm socket of "8 mm socket head screw".
   if (/[\p{L}\p{N}]-$/u.test(text.slice(0, from)) || /^-[\p{L}\p{N}]|^\s+head\b/u.test(text.slice(to))) return false;
   if (length === 1 && isCommand(text, from, to)) return false;

@@ -8,13 +8,18 @@ export interface Sentence {
 }
 
 /** What an instruction says to the fitter in the writer's own words. */
-export function sentencesOf(instruction: Instruction): Sentence[] {
-  const { say, warning = [], caution = [], notice = [] } = instruction;
-  const check = instruction.verb === 'check' && instruction.check?.is === 'prose' ? [instruction.check.prose] : [];
-  const otherwise = 'ifNot' in instruction ? [instruction.ifNot?.say, instruction.ifNot?.then] : [];
-  const tells = [say, ...check, ...otherwise].flatMap((prose) => prose ?? []);
-  return [
-    ...tells.map((prose) => ({ prose, warns: false })),
-    ...[...warning, ...caution, ...notice].map((prose) => ({ prose, warns: true })),
-  ];
+export function sentencesOf(instruction: Instruction): readonly Sentence[] {
+  const sentences: Sentence[] = [];
+  const tell = (prose: Prose | undefined): void => {
+    if (prose !== undefined) sentences.push({ prose, warns: false });
+  };
+  const { say, warning, caution, notice } = instruction;
+  tell(say);
+  if (instruction.verb === 'check' && instruction.check?.is === 'prose') tell(instruction.check.prose);
+  if ('ifNot' in instruction) {
+    tell(instruction.ifNot?.say);
+    tell(instruction.ifNot?.then);
+  }
+  for (const list of [warning, caution, notice]) for (const prose of list ?? []) sentences.push({ prose, warns: true });
+  return sentences;
 }
