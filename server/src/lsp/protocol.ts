@@ -67,8 +67,8 @@ export interface SheetHtmlParams {
 export interface SheetHtmlResult extends BuildsResult {
   /** A whole page. Its steps carry `data-source-offset`: where the step stands, in UTF-16 code units. */
   readonly html: string;
-  /** The build that is shown; undefined where none exists. */
-  readonly build: BuildChoice | undefined;
+  /** The build that is shown; absent where none exists. */
+  readonly build?: BuildChoice | undefined;
   /** How many errors stand. */
   readonly errors: number;
 }
