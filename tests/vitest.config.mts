@@ -16,5 +16,6 @@ export default defineConfig({
     isolate: false,
     pool: 'threads',
     testTimeout: 60_000,
+    hookTimeout: 60_000,
   },
 });
