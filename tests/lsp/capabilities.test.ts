@@ -117,10 +117,11 @@ const NOTIFICATIONS: Readonly<Record<string, Params>> = {
 const OF_THE_SERVER = [SHEET_CHANGED, CLIENT_TEXT, CLIENT_FOLDER, CLIENT_WRITE].map(({ method }) => method);
 
 test('everything that the packed server announces answers over standard input and output', async () => {
-  spawnSync(process.execPath, ['server/dev/build.mjs', '--if-stale'], {
+  const built = spawnSync(process.execPath, ['server/dev/build.mjs', '--if-stale'], {
     cwd: root,
     stdio: ['ignore', 'ignore', 'inherit'],
   });
+  expect(built.status).toBe(0);
   const program = join(root, 'server/dist/server.js');
   const client = await TestClient.start(files, {
     program,
