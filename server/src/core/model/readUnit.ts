@@ -107,8 +107,12 @@ class UnitReader {
   }
 
   #many<Value>(node: Node, read: (one: Node) => Value | undefined): Value[] {
-    const nodes = node.kind === 'list' ? node.items : [node];
-    return nodes.flatMap((one) => read(one) ?? []);
+    const values: Value[] = [];
+    for (const one of node.kind === 'list' ? node.items : [node]) {
+      const value = read(one);
+      if (value !== undefined) values.push(value);
+    }
+    return values;
   }
 
   #child(node: Node, def: string): unknown {

@@ -42,6 +42,7 @@ export function toolFit(procedure: ProcedureView, view: InstructionView): ToolFi
 }
 
 function heldAgainst(procedure: ProcedureView, view: InstructionView): ToolFit {
+  if (namesNoTools(view)) return NOTHING;
   const turning = turningOf(procedure, view);
   if (turning === undefined || turning.unsure || turning.turned.length === 0) return NOTHING;
   const { tools, complete } = toolsWith(procedure, view.instruction);
@@ -61,6 +62,11 @@ function heldAgainst(procedure: ProcedureView, view: InstructionView): ToolFit {
     if (turning.turned.length === 1) return { misfits: [misfit, ...held], undriven: [] };
   }
   return { misfits: [...useless, ...held], undriven: rest };
+}
+
+function namesNoTools({ instruction }: InstructionView): boolean {
+  const holding = 'hold' in instruction ? instruction.hold?.with : undefined;
+  return (instruction.with === undefined || instruction.with.length === 0) && (holding?.length ?? 0) === 0;
 }
 
 /** The tools that drive a fastener, of those that the stores have, for a size that is needed. */
