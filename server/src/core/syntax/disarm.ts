@@ -21,17 +21,21 @@ const CONFLICT = /^(?:<{7}|={7}|>{7}|\|{7})(?:\s|$)/;
 export function disarm(text: string, lines: readonly Line[]): Disarmed {
   const disarmed: DisarmedLine[] = [];
   let contentSeen = false;
-  const safeLines = lines.map((line): Line => {
-    const what =
-      line.indent === 0 && !line.trivia ? dangerOf(text.slice(line.start, line.end), contentSeen) : undefined;
+  let safeLines: Line[] | undefined;
+  for (let i = 0; i < lines.length; i++) {
+    const line = lines[i];
+    if (line === undefined || line.trivia) continue;
+    const what = line.indent === 0 ? dangerOf(text.slice(line.start, line.end), contentSeen) : undefined;
     if (what === undefined) {
-      contentSeen ||= !line.trivia;
-      return line;
+      contentSeen = true;
+      continue;
     }
     disarmed.push({ line, what });
-    return { ...line, first: '#', trivia: true };
-  });
-  return { text: withComments(text, disarmed), lines: safeLines, disarmed };
+    // Nearly every document has nothing to disarm, and keeps its lines.
+    safeLines ??= [...lines];
+    safeLines[i] = { ...line, first: '#', trivia: true };
+  }
+  return { text: withComments(text, disarmed), lines: safeLines ?? lines, disarmed };
 }
 
 function withComments(text: string, disarmed: readonly DisarmedLine[]): string {
