@@ -56,7 +56,9 @@ export class WebWorkbench extends Workbench {
     if (!(await row.isVisible())) return undefined;
     await row.click({ button: 'right' });
     const download = this.page.waitForEvent('download');
-    await this.page.locator('.monaco-menu .action-item', { hasText: 'Download' }).click();
+    // Chosen by key: a menu takes no click until some moments after it is seen.
+    await this.page.locator('.monaco-menu .action-item', { hasText: 'Download' }).hover();
+    await this.page.keyboard.press('Enter');
     return readFileSync(await (await download).path());
   }
 }
