@@ -79,3 +79,12 @@ test(`what is worked out from what has changed is what is worked out afresh (see
     });
   }
 }, 3_600_000);
+
+/** Scripts in which the two once differed. */
+const FOUND_BEFORE: readonly (readonly [path: string, seed: number, why: string])[] = [
+  ['faulty/values-overlap.procedure.yaml', 3032801813, 'the stores are torn off, so that an unknown id may be in them'],
+];
+
+test.each(FOUND_BEFORE)('%s, script %i: %s', async (path, seed) => {
+  await runScript(resolve('sample-procedures', path), randomFrom(seed), SCRIPT);
+});

@@ -131,10 +131,12 @@ interface StoresItems {
   readonly consumables: ReadonlyMap<string, StoresItem<Consumable>>;
 }
 
+const NO_STORES: StoresItems = { documents: [], tools: new Map(), consumables: new Map() };
 const storesSeen = new WeakMap<SyntaxDocument, StoresItems>();
 
 /** Everything of some stores; the same objects as long as the documents are the same. */
 function storesOf(documents: readonly SyntaxDocument[]): StoresItems {
+  if (documents.length === 0) return NO_STORES;
   const [first] = documents;
   const known = first === undefined ? undefined : storesSeen.get(first);
   if (known?.documents.length === documents.length && known.documents.every((one, i) => one === documents[i]))

@@ -3,6 +3,7 @@ import type { InstructionView, StepView } from '../analysis/procedureView';
 import type { BuildSet } from '../builds';
 import type { InspectInstruction, Instruction, Step } from '../model/generated/types';
 import { type Asked, askedBy } from './decisions';
+import { areSameNames, type NamesKnown } from './namesKnown';
 import { neverRenewed } from './neverRenewed';
 import { isResolved, isStepResolved, isWhole } from './resolved';
 import type { Fork } from './trace';
@@ -16,6 +17,7 @@ export function planOf(unit: UnitModel): WalkPlan {
 
 /** What a step was laid out as, and all that this depended on besides its text. */
 interface LaidOut {
+  readonly names: NamesKnown;
   readonly where: BuildSet;
   readonly dead: BuildSet;
   readonly fork: number;
@@ -69,8 +71,9 @@ class Layout {
   #stepOrRemembered(view: StepView): void {
     const { step, where } = view;
     const known = laidOut.get(step);
-    const before = { where, dead: this.#dead, fork: this.#forks.length };
-    if (known?.where === where && known.dead === before.dead && known.fork === before.fork) {
+    const before = { names: this.unit.names, where, dead: this.#dead, fork: this.#forks.length };
+    const isSame = known?.where === where && known.dead === before.dead && known.fork === before.fork;
+    if (isSame && areSameNames(known.names, before.names)) {
       this.#entries.push(...known.entries);
       this.#forks.push(...known.forks);
       this.#dead = known.deadAfter;

@@ -1,21 +1,21 @@
 import type { StepView } from '../analysis/procedureView';
-import type { BuildSpace } from '../builds';
 import type { Unit } from '../model/facts';
 import { VERBS } from '../model/generated/shapes';
 import type { Instruction } from '../model/generated/types';
 import { unitOf } from '../model/readUnit';
 import type { Ref } from '../model/values';
+import { areSameNames, type NamesKnown } from './namesKnown';
 import type { UnitModel } from './unitModel';
 
-const remembered = new WeakMap<Instruction, { readonly space: BuildSpace; readonly resolved: boolean }>();
+const remembered = new WeakMap<Instruction, { readonly names: NamesKnown; readonly resolved: boolean }>();
 
 /** Whether everything about an instruction is typed and everything that it names exists. */
 export function isResolved(instruction: Instruction, unit: UnitModel): boolean {
   const known = remembered.get(instruction);
-  // A space belongs to one reading of a family, so where it is the same the parts are.
-  if (known?.space === unit.space) return known.resolved;
+  const { names } = unit;
+  if (known !== undefined && areSameNames(known.names, names)) return known.resolved;
   const resolved = readsWhole(instruction, unit);
-  remembered.set(instruction, { space: unit.space, resolved });
+  remembered.set(instruction, { names, resolved });
   return resolved;
 }
 

@@ -3,6 +3,7 @@ import { heldValues } from '../analysis/heldValues';
 import type { ProcedureView } from '../analysis/procedureView';
 import { type BuildSet, type BuildSpace, RENEWED } from '../builds';
 import type { Part } from '../model/generated/types';
+import { type NamesKnown, namesKnown } from './namesKnown';
 import type { Pieces } from './tally';
 import { UnitRelations } from './unitRelations';
 
@@ -12,6 +13,8 @@ export class UnitModel {
   readonly ids: readonly string[];
   readonly base: string | undefined;
   readonly relations: UnitRelations;
+  /** What its instructions may name. */
+  readonly names: NamesKnown;
   readonly #ever = new Map<string, BuildSet>();
   readonly #pieces = new Map<string, Pieces>();
 
@@ -20,6 +23,7 @@ export class UnitModel {
     readonly family: FamilyView,
   ) {
     this.space = procedure.space;
+    this.names = namesKnown(procedure);
     this.relations = UnitRelations.of(family);
     this.ids = this.relations.ids;
     this.base = family.value.base?.id;
