@@ -79,7 +79,7 @@ export const beginningScenarios = [
       const parent = join(folder, '..', 'für mich');
       mkdirSync(parent);
       await workbench.command('Witnessmark: Copy the samples into a folder and open it');
-      await workbench.answerTo('Where the folder with the samples goes', `${parent}/`);
+      await workbench.answerFolder('Where the folder with the samples goes', `${parent}/`, 'Copy the samples here');
       await workbench.notification('Everything in them is invented').waitFor();
       assert.ok(existsSync(join(parent, 'witnessmark-samples', expected.sound.file)));
     },

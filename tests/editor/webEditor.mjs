@@ -58,6 +58,7 @@ export class WebWorkbench extends Workbench {
     const download = this.page.waitForEvent('download');
     // Chosen by key: a menu takes no click until some moments after it is seen.
     await this.page.locator('.monaco-menu .action-item', { hasText: 'Download' }).hover();
+    await this.page.locator('.monaco-menu .action-item.focused', { hasText: 'Download' }).waitFor();
     await this.page.keyboard.press('Enter');
     return readFileSync(await (await download).path());
   }

@@ -219,6 +219,16 @@ export class Workbench {
     await this.answer(text);
   }
 
+  /** Names the folder that a dialog asks for, and presses its button. */
+  async answerFolder(question, path, button) {
+    const dialog = this.page.locator('.quick-input-widget:visible', { hasText: question });
+    await dialog.waitFor();
+    await this.#quickInput().fill(path);
+    // The dialog takes its answer only once it has looked at the folder that was typed.
+    await dialog.locator('.monaco-list-row', { hasText: '..' }).first().waitFor();
+    await dialog.locator('.monaco-button', { hasText: button }).click();
+  }
+
   /** The document inside the webview that is open. */
   webview() {
     return this.page.frameLocator('iframe.webview').frameLocator('iframe#active-frame');
