@@ -26,7 +26,7 @@ export const beginningScenarios = [
       await workbench.pick(family);
       await workbench.answerTo('Number of the procedure', id);
       await workbench.answerTo('Title of the procedure', title);
-      await workbench.answerTo('Where the new document goes', join(folder, file));
+      await workbench.answerFile('Where the new document goes', join(folder, file));
       await until('the new file', () => existsSync(join(folder, file)));
       await workbench.tab(tab).waitFor();
       await workbench.statusItem(passing).waitFor();
@@ -55,7 +55,7 @@ export const beginningScenarios = [
       await workbench.pick(expected.begun.family);
       await workbench.answerTo('Number of the procedure', 'OP-901');
       await workbench.answerTo('Title of the procedure', 'Another one');
-      await workbench.answerTo('Where the new document goes', path);
+      await workbench.answerFile('Where the new document goes', path);
       // The dialog of the editor asks by itself whether to replace, and even then nothing is lost.
       await workbench.confirmReplacing();
       await workbench.notification('exists already').waitFor();

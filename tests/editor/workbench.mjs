@@ -219,14 +219,28 @@ export class Workbench {
     await this.answer(text);
   }
 
+  /** Names the file that a dialog asks for. */
+  async answerFile(question, path) {
+    await this.#fillPath(question, path);
+    await this.page.keyboard.press('Enter');
+  }
+
   /** Names the folder that a dialog asks for, and presses its button. */
   async answerFolder(question, path, button) {
-    const dialog = this.page.locator('.quick-input-widget:visible', { hasText: question });
-    await dialog.waitFor();
-    await this.#quickInput().fill(path);
+    const dialog = await this.#fillPath(question, path);
     // The dialog takes its answer only once it has looked at the folder that was typed.
     await dialog.locator('.monaco-list-row', { hasText: '..' }).first().waitFor();
     await dialog.locator('.monaco-button', { hasText: button }).click();
+  }
+
+  /** The dialog proposes a path of its own, which would write over what is typed before it. */
+  async #fillPath(question, path) {
+    const dialog = this.page.locator('.quick-input-widget:visible', { hasText: question });
+    await dialog.waitFor();
+    await until('a path that the dialog proposes', async () => (await this.#quickInput().inputValue()) !== '');
+    await dialog.locator('.monaco-list-row', { hasText: '..' }).first().waitFor();
+    await this.#quickInput().fill(path);
+    return dialog;
   }
 
   /** The document inside the webview that is open. */
