@@ -88,8 +88,8 @@ export class Workbench {
     await this.page.locator('.viewpane-filter input').first().fill(words);
     const row = rows.filter({ hasText: words });
     // The words are marked in it once the filter holds.
-    await row.locator('.highlight').first().waitFor();
-    await row.dblclick();
+    // Farther on in the row there is a link to the page of the rule.
+    await row.locator('.highlight').first().dblclick();
     await this.focused();
   }
 
