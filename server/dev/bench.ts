@@ -2,6 +2,7 @@ import { coldCheck } from './bench/coldCheck';
 import { askingTimes, folderMemory, startTimes } from './bench/editing/asking';
 import { latency } from './bench/editing/latency';
 import { keystrokes } from './bench/keystrokes';
+import { checkOfFolder } from './bench/manyFiles';
 import { manyProcedures, oneProcedure } from './bench/procedures';
 import { walks } from './bench/walks';
 
@@ -11,6 +12,7 @@ import { walks } from './bench/walks';
  */
 async function main(): Promise<void> {
   const [part, number] = process.argv.slice(2);
+  if (part === 'folder') return checkOfFolder(Number(number ?? 1000));
   if (part === 'editing') return editing(number === undefined ? undefined : Number(number));
   console.log(
     'CPU milliseconds are medians; "bare" is parseDocument with a LineCounter of the yaml package on the same text.\n',
@@ -20,6 +22,7 @@ async function main(): Promise<void> {
   await keystrokes();
   coldCheck();
   await walks();
+  await checkOfFolder(Number(process.argv[2] ?? 1000));
   await editing();
 }
 

@@ -1,8 +1,6 @@
-import { cpSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { LineIndex } from '../../../src/core/text/lineIndex';
 import { uriOfPath } from '../../../src/node/nodeFiles';
+import { withManyProcedures } from '../manyFiles';
 import { procedureOf, SAMPLE_URI } from '../procedures';
 import { at } from './latency';
 import { seededRandom } from './seededRandom';
@@ -50,21 +48,7 @@ export async function askingTimes(): Promise<void> {
 
 /** Memory of the server once a folder of so many procedures has been checked. */
 export async function folderMemory(count: number): Promise<void> {
-  const folder = mkdtempSync(join(tmpdir(), 'witnessmark-bench-'));
-  try {
-    for (const part of ['families', 'kits', 'stores', 'figures', 'witnessmark.yaml']) {
-      cpSync(join('sample-procedures', part), join(folder, part), { recursive: true, force: true });
-    }
-    mkdirSync(join(folder, 'procedures'));
-    const base = procedureOf(60);
-    for (let i = 0; i < count; i++) {
-      const text = base.replaceAll(/-n(\d+)/g, `-k${i}n$1`).replace(/^procedure: \S+/m, `procedure: OP-${i}`);
-      writeFileSync(join(folder, 'procedures', `p-${i}.procedure.yaml`), text);
-    }
-    await memoryOf(folder, count);
-  } finally {
-    rmSync(folder, { recursive: true, force: true });
-  }
+  await withManyProcedures(count, (folder) => memoryOf(folder, count));
 }
 
 async function memoryOf(folder: string, count: number): Promise<void> {
