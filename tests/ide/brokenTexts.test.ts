@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { withOtherText } from '../../server/src/core/analysis/otherText';
@@ -13,21 +12,14 @@ import { prepareRename, renameAt } from '../../server/src/core/ide/rename';
 import { selectionsAt } from '../../server/src/core/ide/selection';
 import { symbolsOf } from '../../server/src/core/ide/workspaceSymbols';
 import { applyEdits } from '../../server/src/core/text/span';
-import { loadAll } from '../support/markedText';
+import { openSamples, SAMPLE_PATHS } from '../support/sampleDocuments';
 
 const seed = Number(process.env.WITNESSMARK_SEED ?? 20261125);
-const PATHS = [
-  'procedures/v4-wheel-44.procedure.yaml',
-  'families/ostrel-v4.family.yaml',
-  'kits/v4-wheel-44.kit.yaml',
-  'stores/bay-2.stores.yaml',
-];
-const files = Object.fromEntries(PATHS.map((path) => [path, readFileSync(`sample-procedures/${path}`, 'utf8')]));
-const whole = await loadAll(files);
+const whole = await openSamples();
 
 /** A sample with a stretch replaced by what makes YAML stumble, and a place in it. */
 const broken = fc.record({
-  path: fc.constantFrom(...PATHS),
+  path: fc.constantFrom(...SAMPLE_PATHS),
   at: fc.double({ min: 0, max: 1, noNaN: true }),
   length: fc.nat(40),
   put: fc.constantFrom('', '"', '[', '{ ', '\n', ': ', '\t', '- ', '<', '&a ', "'x\n", '🔧', '\r\n', 'when: ='),
@@ -63,7 +55,7 @@ test(`a broken document gives what it can, and every place lies in its text (see
 
 test('whatever names something is among the references to it, and stands for its id in the text', () => {
   let found = 0;
-  for (const path of PATHS) {
+  for (const path of SAMPLE_PATHS) {
     const document = whole.document(`file:///work/${path}`);
     if (document === undefined) throw new Error(path);
     for (const [id, uses] of idUsesIn(document)) {

@@ -1,24 +1,16 @@
-import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { withOtherText } from '../../server/src/core/analysis/otherText';
 import { hoverAt } from '../../server/src/core/ide/hover';
 import { hintDetail, inlayHintsIn } from '../../server/src/core/ide/inlayHints';
-import { loadAll } from '../support/markedText';
+import { openSamples, SAMPLE_PATHS } from '../support/sampleDocuments';
 
 const seed = Number(process.env.WITNESSMARK_SEED ?? 20261125);
-const PATHS = [
-  'procedures/v4-wheel-44.procedure.yaml',
-  'families/ostrel-v4.family.yaml',
-  'kits/v4-wheel-44.kit.yaml',
-  'stores/bay-2.stores.yaml',
-];
-const files = Object.fromEntries(PATHS.map((path) => [path, readFileSync(`sample-procedures/${path}`, 'utf8')]));
-const whole = await loadAll(files);
+const whole = await openSamples();
 
 /** A sample with a stretch replaced by what makes YAML stumble, and a place near it. */
 const torn = fc.record({
-  path: fc.constantFrom(...PATHS),
+  path: fc.constantFrom(...SAMPLE_PATHS),
   at: fc.double({ min: 0, max: 1, noNaN: true }),
   length: fc.nat(60),
   put: fc.constantFrom('', '"', '[', '{ ', '\n', ': ', '- ', '<', '🔧', '\r\n', 'when: nut-hand=', 'unless: { none: ['),

@@ -6,7 +6,7 @@ import {
 } from 'vscode-languageserver/node';
 import { EXAMPLE_PATHS } from '../../server/src/core/rules/exampleDocuments';
 import { inStep } from '../../server/src/core/rules/examples';
-import { toBase64 } from '../../server/src/lsp/base64';
+import { base64 } from '../../server/src/core/text/base64';
 import {
   CLIENT_FOLDER,
   CLIENT_TEXT,
@@ -95,5 +95,5 @@ test('a client that hands over no files is told that a sheet can be printed on d
 
 test.each([0, 1, 2, 3, 4, 255, 256])('%i bytes in base64 are the same bytes', (length) => {
   const bytes = Uint8Array.from({ length }, (_, at) => (at * 197 + 250) % 256);
-  expect(toBase64(bytes)).toBe(Buffer.from(bytes).toString('base64'));
+  expect(base64(bytes)).toBe(Buffer.from(bytes).toString('base64'));
 });

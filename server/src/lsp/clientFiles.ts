@@ -2,7 +2,7 @@ import type { Connection } from 'vscode-languageserver';
 import type { Uri } from '../core/analysis/uri';
 import type { FileSource, SourceText } from '../core/analysis/workspace';
 import { documentKindOf } from '../core/syntax/documentKind';
-import { toBase64 } from './base64';
+import { base64 } from '../core/text/base64';
 import { toClientUri } from './convert';
 import type { PrintOutcome } from './host';
 import {
@@ -41,7 +41,7 @@ export class ClientFiles implements FileSource {
   }
 
   async write(uri: Uri, bytes: Uint8Array): Promise<PrintOutcome> {
-    const params = { uri: toClientUri(uri), base64: toBase64(bytes) };
+    const params = { uri: toClientUri(uri), base64: base64(bytes) };
     const result = await this.#ask<ClientWriteResult>(CLIENT_WRITE, params);
     if (result === undefined)
       return { is: 'refused', why: 'This editor lets a sheet be printed to a file on disk only.' };

@@ -1,4 +1,4 @@
-import { base64, utf8Bytes } from './base64';
+import { base64, utf8Bytes } from '../text/base64';
 import type { Labels } from './labels';
 import { printableText } from './printableText';
 import type { Condition, Prose, Run, Sheet } from './sheet';

@@ -22,7 +22,7 @@ function tail(bits: number): number {
 }
 
 /** Base 64 as in RFC 4648, section 4. Written here because the core knows neither Node nor a browser. */
-export function base64(bytes: readonly number[]): string {
+export function base64(bytes: ArrayLike<number>): string {
   let text = '';
   for (let at = 0; at < bytes.length; at += 3) {
     const bits = ((bytes[at] ?? 0) << 16) | ((bytes[at + 1] ?? 0) << 8) | (bytes[at + 2] ?? 0);
