@@ -1,9 +1,9 @@
-import { seededRandom } from '../../../../tests/support/seededRandom';
 import { LineIndex } from '../../../src/core/text/lineIndex';
 import { uriOfPath } from '../../../src/node/nodeFiles';
 import { withManyProcedures } from '../manyFiles';
 import { procedureOf, SAMPLE_URI } from '../procedures';
 import { at } from './latency';
+import { seededRandom } from './seededRandom';
 import { startOurs, startPeer } from './servers';
 
 /** From the start of the process to the answer to `initialize`. */

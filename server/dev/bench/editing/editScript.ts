@@ -1,4 +1,4 @@
-import { seededRandom } from '../../../../tests/support/seededRandom';
+import { seededRandom } from './seededRandom';
 
 /** One change of a text, as a client sends it: offsets of the text before it. */
 export interface Edit {
