@@ -5,7 +5,7 @@
  */
 
 /** Languages that the fixed labels exist in. */
-export type SheetLanguage = 'en';
+export type SheetLanguage = 'en' | 'de' | 'es';
 
 export type Paper = 'a4' | 'letter';
 

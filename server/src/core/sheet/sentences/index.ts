@@ -3,7 +3,7 @@ import type { Prose, SheetLanguage } from '../sheet';
 import { english } from './english';
 import type { SentenceFacts, SheetWriting } from './language';
 
-const byLanguage: { readonly [Language in SheetLanguage]: SheetWriting } = { en: english };
+const byLanguage: { readonly [Language in SheetLanguage]: SheetWriting } = { en: english, de: english, es: english };
 
 export function writingFor(language: SheetLanguage): SheetWriting {
   return byLanguage[language];
