@@ -4,6 +4,7 @@ import { latency } from './bench/editing/latency';
 import { keystrokes } from './bench/keystrokes';
 import { checkOfFolder } from './bench/manyFiles';
 import { manyProcedures, oneProcedure } from './bench/procedures';
+import { sheetKeystrokes } from './bench/sheets';
 import { walks } from './bench/walks';
 
 /**
@@ -13,6 +14,7 @@ import { walks } from './bench/walks';
 async function main(): Promise<void> {
   const [part, number] = process.argv.slice(2);
   if (part === 'folder') return checkOfFolder(Number(number ?? 1000));
+  if (part === 'sheets') return sheetKeystrokes();
   if (part === 'editing') return editing(number === undefined ? undefined : Number(number));
   console.log(
     'CPU milliseconds are medians; "bare" is parseDocument with a LineCounter of the yaml package on the same text.\n',
@@ -20,6 +22,7 @@ async function main(): Promise<void> {
   await oneProcedure();
   await manyProcedures(Number(process.argv[2] ?? 1000));
   await keystrokes();
+  await sheetKeystrokes();
   coldCheck();
   await walks();
   await checkOfFolder(Number(process.argv[2] ?? 1000));
