@@ -50,7 +50,7 @@ const coreRules: ForbiddenRule[] = [
     { path: core },
     {
       path: 'node_modules/',
-      pathNot: 'node_modules/(?:yaml|fastest-levenshtein|ajv/dist/runtime)/',
+      pathNot: 'node_modules/(?:yaml|fastest-levenshtein|ajv/dist/runtime|@noble/hashes|uqr)/',
     },
   ),
 ];
