@@ -1,6 +1,4 @@
-import { backHtml, footerHtml } from './htmlBack';
-import { frontHtml, headerHtml } from './htmlFront';
-import { findingsHtml, phasesHtml } from './htmlSteps';
+import { blockHtml, bodyBlocks, type HtmlBlock } from './htmlBlocks';
 import { el, escapeHtml, type Html, type HtmlContext, type HtmlOptions, ownMarkup } from './htmlText';
 import { labelsFor } from './labels';
 import type { Sheet } from './sheet';
@@ -14,29 +12,42 @@ export type { HtmlOptions } from './htmlText';
  */
 export function sheetToHtml(sheet: Sheet, options: HtmlOptions): string {
   const context: HtmlContext = { sheet, labels: labelsFor(sheet.language), options };
-  const preview = options.mode === 'preview';
-  const main = el(
-    'main',
-    {},
-    preview ? findingsHtml(sheet.findings, context) : undefined,
-    ...frontHtml(context),
-    ...phasesHtml(context),
-    ...backHtml(context),
-  );
-  const body = el(
-    'body',
-    { class: `${options.mode} ${sheet.paper}` },
-    headerHtml(context),
-    main,
-    footerHtml(context),
-    script(options),
-  );
+  const body = el('body', { class: bodyClass(context) }, ...bodyBlocks(context).map(blockHtml), script(options));
   return `<!DOCTYPE html>\n${el('html', { lang: sheet.language }, headHtml(context), body)}\n`;
+}
+
+/** The same page for a preview that is patched: its pieces, what they look like, and where each step stands. */
+export interface SheetPage {
+  readonly language: string;
+  readonly bodyClass: string;
+  readonly style: string;
+  readonly blocks: readonly HtmlBlock[];
+  /** Where each step begins in the source, in UTF-16 code units, in the order of the sheet. */
+  readonly sources: readonly number[];
+}
+
+export function sheetToPage(sheet: Sheet): SheetPage {
+  const options: HtmlOptions = { mode: 'preview', sources: 'apart' };
+  const context: HtmlContext = { sheet, labels: labelsFor(sheet.language), options };
+  return {
+    language: sheet.language,
+    bodyClass: bodyClass(context),
+    style: styleOf(sheet),
+    blocks: bodyBlocks(context),
+    sources: sheet.phases.flatMap((phase) => phase.steps.map((step) => step.source.offset)),
+  };
+}
+
+function bodyClass({ sheet, options }: HtmlContext): string {
+  return `${options.mode} ${sheet.paper}`;
+}
+
+function styleOf(sheet: Sheet): string {
+  return `${sheetStyles}@page { size: ${sheet.paper === 'a4' ? 'A4' : 'letter'}; margin: 15mm; }\n`;
 }
 
 function headHtml({ sheet, options }: HtmlContext): Html {
   const { document, title } = sheet.header;
-  const style = `${sheetStyles}@page { size: ${sheet.paper === 'a4' ? 'A4' : 'letter'}; margin: 15mm; }\n`;
   return el(
     'head',
     {},
@@ -45,7 +56,7 @@ function headHtml({ sheet, options }: HtmlContext): Html {
     el('meta', { name: 'viewport', content: 'width=device-width, initial-scale=1' }),
     el('meta', { name: 'color-scheme', content: 'light dark' }),
     el('title', {}, escapeHtml(`${document} ${title}`)),
-    el('style', { nonce: options.cspNonce }, ownMarkup(style)),
+    el('style', { nonce: options.cspNonce }, ownMarkup(styleOf(sheet))),
   );
 }
 

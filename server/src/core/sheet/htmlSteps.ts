@@ -1,59 +1,77 @@
 import { cautionsHtml } from './htmlCautions';
-import { conditionHtml, el, escapeHtml, type Html, type HtmlContext, proseHtml, svgDataUrl, tickBox } from './htmlText';
+import { remembered } from './htmlMemo';
+import {
+  conditionHtml,
+  el,
+  escapeHtml,
+  type Html,
+  type HtmlContext,
+  join,
+  proseHtml,
+  svgDataUrl,
+  tickBox,
+} from './htmlText';
 import { torqueHtml } from './htmlTorque';
 import { looseEndsHtml } from './htmlWork';
 import { fillLabel } from './labels';
 import type { IfNot, Instruction, Prose, Reading, SheetFigure, SheetFinding, SheetPhase, SheetStep } from './sheet';
 
-export function phasesHtml(context: HtmlContext): Html[] {
-  return context.sheet.phases.map((phase, index) => phaseHtml(phase, index + 1, context));
-}
-
-function phaseHtml(phase: SheetPhase, number: number, context: HtmlContext): Html {
-  const id = `phase-${number}`;
-  const title = el(
+/** The pieces of a phase: its heading, each step, what is loose at its end. */
+export function phaseParts(phase: SheetPhase, number: number, context: HtmlContext): (Html | undefined)[] {
+  const heading = el(
     'h2',
-    { id },
+    { id: phaseId(number) },
     el('span', { class: 'phase-number' }, escapeHtml(`${fillLabel(context.labels.phase, { number })} `)),
     escapeHtml(phase.title),
   );
-  return el(
-    'section',
-    { class: 'phase', 'aria-labelledby': id },
-    title,
+  return [
+    heading,
     conditionHtml(phase.condition, context.labels),
     ...phase.steps.map((step) => stepHtml(step, context)),
     looseEndsHtml(phase.looseEnds, number, context),
-  );
+  ];
+}
+
+export function phaseId(number: number): string {
+  return `phase-${number}`;
 }
 
 function stepHtml(step: SheetStep, context: HtmlContext): Html {
-  const preview = context.options.mode === 'preview';
+  const { mode, sources } = context.options;
+  const source = mode === 'preview' && sources !== 'apart' ? step.source : undefined;
+  const { source: _, ...content } = step;
   return el(
     'section',
     {
       class: 'step',
       id: `step-${step.id}`,
       'aria-labelledby': `step-${step.id}-title`,
-      'data-source-uri': preview ? step.source.uri : undefined,
-      'data-source-offset': preview ? step.source.offset : undefined,
+      'data-source-uri': source?.uri,
+      'data-source-offset': source?.offset,
     },
+    remembered('step', content, context, () => join(stepParts(step, context))),
+  );
+}
+
+/** Where a step stands in its text must not show here: it changes with every key that is pressed above it. */
+function stepParts(step: Omit<SheetStep, 'source'>, context: HtmlContext): (Html | Html[] | undefined)[] {
+  return [
     stepTitleHtml(step, context),
-    preview ? findingsHtml(step.findings, context) : undefined,
+    context.options.mode === 'preview' ? findingsHtml(step.findings, context) : undefined,
     conditionHtml(step.condition, context.labels),
-    ...cautionsHtml(step.cautions, context.labels),
-    ...step.figures.map((figure) => figureHtml(figure, context)),
+    cautionsHtml(step.cautions, context.labels),
+    step.figures.map((figure) => figureHtml(figure, context)),
     el(
       'ol',
       { class: 'instructions' },
       ...step.instructions.map((each, at) => instructionHtml(each, `${step.number}.${at + 1}`, context)),
     ),
-    ...notesHtml(step.notes, context),
+    notesHtml(step.notes, context),
     step.sign === undefined ? undefined : holdPointHtml(step.sign, context),
-  );
+  ];
 }
 
-function stepTitleHtml(step: SheetStep, { labels }: HtmlContext): Html {
+function stepTitleHtml(step: Omit<SheetStep, 'source'>, { labels }: HtmlContext): Html {
   const tags = [
     ...(step.optional ? [labels.optional] : []),
     ...(step.people > 1 ? [fillLabel(labels.people, { count: step.people })] : []),

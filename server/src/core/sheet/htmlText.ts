@@ -6,6 +6,8 @@ import type { Condition, Prose, Run, Sheet } from './sheet';
 export interface HtmlOptions {
   /** `preview` carries findings and places in the source; `file` carries neither, for it may leave the house. */
   mode: 'preview' | 'file';
+  /** Where a preview says where its steps stand in the source; by default in the markup of each step. */
+  sources?: 'inMarkup' | 'apart';
   /** Nonce of the content security policy that the style (and the preview's script) run under. */
   cspNonce?: string;
   /** Address of a script that the preview wants at the end of the body. */
