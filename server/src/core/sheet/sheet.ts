@@ -1,3 +1,5 @@
+import type { PortCaps, ReceivedUnit, SentSlip, SheetRecord } from './recordSheet';
+
 /**
  * The published document: one tree that every printer reads. It is plain JSON, and everything in it is decided:
  * steps are numbered, sentences are written, links are resolved, tables are filled. A printer only lays it out,
@@ -9,6 +11,9 @@ export type SheetLanguage = 'en' | 'de' | 'es';
 
 export type Paper = 'a4' | 'letter';
 
+/** Printed on one side of the paper, or on both with the margins of facing pages mirrored. */
+export type Sides = 'single' | 'double';
+
 /** A place in a source document, as a character offset, so that a click on the sheet can open the source. */
 export interface SheetSource {
   uri: string;
@@ -16,14 +21,18 @@ export interface SheetSource {
 }
 
 /** A stretch of text with what it means; printers decide how each kind looks. */
-export type Run =
+export type Run = (
   | { kind: 'text'; text: string }
   | { kind: 'strong'; text: string }
   | { kind: 'part'; text: string }
   | { kind: 'tool'; text: string }
   | { kind: 'consumable'; text: string }
   | { kind: 'quantity'; text: string }
-  | { kind: 'stepLink'; text: string; step: string };
+  | { kind: 'stepLink'; text: string; step: string }
+) & {
+  /** The language of these words, where it is not that of the sheet, so that they are pronounced right. */
+  lang?: SheetLanguage;
+};
 
 export type Prose = Run[];
 
@@ -31,12 +40,13 @@ export interface Sheet {
   format: 1;
   language: SheetLanguage;
   paper: Paper;
+  sides: Sides;
   header: SheetHeader;
   /** Present while errors stand: printed as a band on every page. */
   notReleased?: { errors: number };
   safety: StandingSafety;
-  /** What is written down about the unit as it arrives; an empty list prints nothing. */
-  asReceived: ReceivedField[];
+  /** What is written down about the unit as it arrives; absent where the work starts from parts. */
+  asReceived?: ReceivedUnit;
   beforeYouStart: BeforeLine[];
   hazards: Hazard[];
   tools: ToolLine[];
@@ -52,7 +62,14 @@ export interface Sheet {
   /** Findings that belong to no step; shown in the preview only. */
   findings: SheetFinding[];
   concessions: SheetConcession[];
+  record: SheetRecord;
+  /** A page for each place that parts are sent to. */
+  slips: SentSlip[];
   atInstallation: Prose[];
+  /** Caps that the work closes the ports with; none prints nothing. */
+  portCaps: PortCaps[];
+  /** Captions of the figures that the document has and this build does not need. */
+  figuresNotNeeded: string[];
   revisions: RevisionLine[];
 }
 
@@ -80,10 +97,6 @@ export interface StandingSafety {
   wear: string[];
 }
 
-export type ReceivedField =
-  | { kind: 'blank'; label: string; unit?: string }
-  | { kind: 'choice'; label: string; values: string[] };
-
 export type SignalWord = 'danger' | 'warning' | 'caution' | 'notice';
 
 /** One panel: a signal word and what it says, always printed before the act it warns of. */
@@ -104,6 +117,8 @@ export interface Hazard {
   from: string[];
   /** Codes of the GHS, where a consumable brings the hazard. */
   codes: string[];
+  /** Signal word of the statement under the GHS. */
+  signalWord?: 'danger' | 'warning';
 }
 
 export interface ToolLine {
@@ -125,6 +140,8 @@ export interface ConsumableLine {
   /** Signal word of the label under the GHS. */
   signalWord?: 'danger' | 'warning';
   hazards: { code: string; text: string }[];
+  /** ISO 8601 calendar date after which it must not be used. */
+  expires?: string;
 }
 
 /** `differs`: each of its steps says how much, and one figure for all would be read wrong. */
@@ -269,6 +286,8 @@ export type TorqueSetting = SingleSetting | { kind: 'byOutcome'; branches: Torqu
 
 export interface TorqueCallout {
   fastener: string;
+  /** How many pieces are tightened; absent for one. */
+  pieces?: number;
   setting: TorqueSetting;
   tools: string[];
   /** What is held and with what, for example `Hold the turbine hexagon with the 12 mm socket.` */
@@ -308,6 +327,8 @@ export interface TorqueRow {
   step: number;
   stepId: string;
   fastener: string;
+  /** How many pieces are tightened; absent for one. */
+  pieces?: number;
   condition?: Condition;
   /** Absent where nobody has stated the torque. */
   primary?: string;
@@ -354,10 +375,12 @@ export interface RecordRow {
   step: number;
   stepId: string;
   what: string;
+  condition?: Condition;
   limits?: string;
   unit: string;
-  /** One blank for each. */
-  blanks: number;
+  /** Names of the pieces and of the places that are measured: one blank for each pair; empty is one. */
+  rows: string[];
+  places: string[];
 }
 
 /** A concession holds at one step, or for the whole sheet. */

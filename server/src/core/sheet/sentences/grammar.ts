@@ -1,4 +1,4 @@
-import type { Prose, Run } from '../sheet';
+import type { Prose, Run, SheetLanguage } from '../sheet';
 
 /** Something that a sentence names. How it is written, with article and number, is the grammar's business. */
 export interface Thing {
@@ -9,6 +9,8 @@ export interface Thing {
   readonly count: number | undefined;
   /** What sort of part, tool or consumable it is, as its document says. */
   readonly sort: string | undefined;
+  /** The language that the name is in, where it is not that of the sheet. Such a name is never inflected. */
+  readonly language?: SheetLanguage;
 }
 
 /** How one language puts words together. Everything gives runs, so that printers still know what each word means. */
@@ -56,7 +58,8 @@ export function join(...pieces: readonly Piece[]): Prose {
 
 function append(runs: Prose, run: Run): void {
   const last = runs.at(-1);
-  if (last?.kind === 'text' && run.kind === 'text') runs[runs.length - 1] = text(last.text + run.text);
+  if (last?.kind === 'text' && run.kind === 'text' && last.lang === run.lang)
+    runs[runs.length - 1] = { ...last, text: last.text + run.text };
   else if (run.text !== '') runs.push(run);
 }
 
