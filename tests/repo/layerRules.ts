@@ -79,7 +79,7 @@ const shellRules: ForbiddenRule[] = [
   forbid(
     'pdf-packages',
     { path: '^server/src/pdf/' },
-    { path: 'node_modules/', pathNot: 'node_modules/@myriaddreamin/typst-ts-web-compiler/' },
+    { path: 'node_modules/', pathNot: 'node_modules/(?:@myriaddreamin/typst-ts-web-compiler|@libpdf/core)/' },
   ),
   forbid('browser-without-node', { path: '^server/src/browser/' }, { path: '^(?:server/src/(?:node|cli)/|client/)' }),
   forbid('node-below-cli', { path: '^server/src/node/' }, { path: '^(?:server/src/(?:cli|browser)/|client/)' }),
