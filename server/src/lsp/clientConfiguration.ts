@@ -1,4 +1,11 @@
-import { DEFAULT_SETTINGS, type Language, type Paper, type Settings, type Severity } from '../core/analysis/settings';
+import {
+  DEFAULT_SETTINGS,
+  type Language,
+  type Paper,
+  type Settings,
+  type Severity,
+  type Sides,
+} from '../core/analysis/settings';
 
 /** What the editor writes between the words of a line, as far as it shows such hints. */
 export interface HintChoices {
@@ -42,6 +49,7 @@ export function readConfiguration(sent: unknown): ClientConfiguration {
   const table = Object.keys(section).length > 0 ? section : tableOf({ sent }, 'sent');
   return {
     paper: oneOf(table.paper, PAPERS) ?? DEFAULT_CONFIGURATION.paper,
+    sides: oneOf(table.sides, SIDES) ?? DEFAULT_CONFIGURATION.sides,
     language: oneOf(table.language, LANGUAGES) ?? DEFAULT_CONFIGURATION.language,
     severities: mapOf(tableOf(table, 'severities'), (value) => oneOf(value, SEVERITIES)),
     units: mapOf(tableOf(table, 'units'), symbolsOf),
@@ -58,6 +66,7 @@ export function areSameConfigurations(a: ClientConfiguration, b: ClientConfigura
 }
 
 const PAPERS: readonly Paper[] = ['a4', 'letter'];
+const SIDES: readonly Sides[] = ['single', 'double'];
 const LANGUAGES: readonly Language[] = ['en', 'de', 'es'];
 const SEVERITIES: readonly (Severity | 'off')[] = ['error', 'warning', 'info', 'off'];
 

@@ -21,6 +21,7 @@ const namesNotTexts = new Set([
   'signalWord',
   'language',
   'paper',
+  'sides',
   'path',
   'look',
   'id',

@@ -24,6 +24,7 @@ Prints the step sheet of a procedure for one build.
   --build BUILD            variant and options of the finished unit, for example v4-28r,cover-44;
                            arrives=OPTION says how the unit comes in. Without it, the builds are listed
   --paper a4|letter        paper (as the settings say, else a4)
+  --sides single|double    one side of the paper, or both with mirrored margins (as the settings say, else single)
   --language en            language of the sheet (as the settings say, else en)
   -o, --out FILE.pdf|.html where to write it (the procedure's name and build, as PDF, in this folder)
   --torque-bands           show in the torque table what each thread and class usually takes, worked out;
@@ -40,6 +41,7 @@ export async function sheet(terminal: Terminal, args: readonly string[]): Promis
   const { values, positionals } = readOptions('sheet', args, {
     build: { type: 'string' },
     paper: { type: 'string' },
+    sides: { type: 'string' },
     language: { type: 'string' },
     out: { type: 'string', short: 'o' },
     'torque-bands': { type: 'boolean' },
@@ -64,10 +66,11 @@ export async function sheet(terminal: Terminal, args: readonly string[]): Promis
   }
   const settings = settingsFor(workspace.snapshot, procedure.document.uri);
   const paper = oneOf('paper', values.paper, ['a4', 'letter'], settings.paper);
+  const sides = oneOf('sides', values.sides, ['single', 'double'], settings.sides);
   const language = sheetLanguage(values.language, settings);
   const out = outputPath(file, values.out, picked.build.id);
   const torqueBands = values['torque-bands'] === true ? 'computed' : 'left-out';
-  const built = buildSheet(procedure, picked, { findings, settings, language, paper, torqueBands });
+  const built = buildSheet(procedure, picked, { findings, settings, language, paper, sides, torqueBands });
   await write(out, built);
   const errors = built.notReleased?.errors ?? 0;
   terminal.out(

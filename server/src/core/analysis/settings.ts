@@ -4,7 +4,7 @@ import { DEFAULT_SETTINGS, type Settings } from './settingsValue';
 import type { Snapshot } from './snapshot';
 import { settingsCandidates, type Uri } from './uri';
 
-export { DEFAULT_SETTINGS, type Language, type Paper, type Settings, type Severity } from './settingsValue';
+export { DEFAULT_SETTINGS, type Language, type Paper, type Settings, type Severity, type Sides } from './settingsValue';
 
 /**
  * The settings that hold for a document: what the nearest settings document of the opened folder says, and for the rest
@@ -39,6 +39,7 @@ function readSettings(document: SyntaxDocument, preferred: Settings): Settings {
     severities: new Map([...preferred.severities, ...severities]),
     units: new Map([...preferred.units, ...units]),
     paper: value?.paper?.value ?? preferred.paper,
+    sides: value?.sides?.value ?? preferred.sides,
     language: value?.language?.value ?? preferred.language,
   };
 }

@@ -1,5 +1,7 @@
 export type Severity = 'error' | 'warning' | 'info';
 export type Paper = 'a4' | 'letter';
+/** Whether a sheet is printed on one side of the paper or on both. */
+export type Sides = 'single' | 'double';
 export type Language = 'en' | 'de' | 'es';
 
 /** The settings that hold for a document. */
@@ -9,7 +11,14 @@ export interface Settings {
   /** First and second unit by dimension, as symbols. */
   readonly units: ReadonlyMap<string, readonly string[]>;
   readonly paper: Paper;
+  readonly sides: Sides;
   readonly language: Language;
 }
 
-export const DEFAULT_SETTINGS: Settings = { severities: new Map(), units: new Map(), paper: 'a4', language: 'en' };
+export const DEFAULT_SETTINGS: Settings = {
+  severities: new Map(),
+  units: new Map(),
+  paper: 'a4',
+  sides: 'single',
+  language: 'en',
+};

@@ -58,6 +58,7 @@ export function buildSheet(procedure: ProcedureView, picked: PickedSet, options:
     format: 1,
     language: options.language,
     paper: options.paper,
+    sides: options.sides ?? options.settings.sides,
     header: headerOf(context),
     ...(errors === 0 ? {} : { notReleased: { errors } }),
     safety: { wear: wearOf(consumables, context) },
@@ -104,11 +105,17 @@ function contextFor(
 }
 
 function usesHere(procedure: ProcedureView, set: BuildSet, planned: readonly PlannedStep[]): BuildContext['uses'] {
-  const numbers = new Map(planned.map((one) => [one.step, one.number]));
+  const plans = new Map(planned.map((one) => [one.step, one]));
   return procedure.steps.flatMap(({ step, instructions }) => {
-    const number = numbers.get(step);
-    const here = number === undefined ? [] : instructions.filter((one) => one.where.overlaps(set));
-    return here.map(({ instruction }) => ({ instruction, step: number ?? 0 }));
+    const plan = plans.get(step);
+    if (plan === undefined) return [];
+    const here = instructions.filter((one) => one.where.overlaps(set));
+    return here.map(({ instruction, where }) => ({
+      instruction,
+      step: plan.number,
+      stepId: plan.id,
+      where: where.and(set),
+    }));
   });
 }
 

@@ -1849,6 +1849,8 @@ export interface SettingsDocument {
   };
   /** Paper of the sheet. */
   readonly paper?: Choice<'a4' | 'letter'>;
+  /** Whether the sheet is printed on one side of the paper or on both. */
+  readonly sides?: Choice<'single' | 'double'>;
   /** Language of the sheet. */
   readonly language?: Choice<'en' | 'de' | 'es'>;
   /** How revision letters are counted. */

@@ -10286,7 +10286,7 @@ return errors === 0;
 validate264.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
 export const settings = validate267;
-const schema84 = {"$schema":"https://json-schema.org/draft/2020-12/schema","title":"Witnessmark settings","description":"Settings for the documents in this folder and below; editor and command line read the same ones.","type":"object","additionalProperties":false,"required":["witnessmark"],"properties":{"witnessmark":{"description":"Version of the document format. Always 1.","type":"string","pattern":"^1$"},"severities":{"description":"Severity by rule id.","type":"object","x-ref-keys":"rule","additionalProperties":{"type":"string","enum":["error","warning","info","off"]}},"units":{"description":"First and second unit on the sheet, by dimension.","type":"object","properties":{"torque":{"description":"Units for torque, the first one leading.","type":["string","array"],"items":{"type":"string"},"maxItems":2},"length":{"description":"Units for length, the first one leading.","type":["string","array"],"items":{"type":"string"},"maxItems":2},"temperature":{"description":"Units for temperature, the first one leading.","type":["string","array"],"items":{"type":"string"},"maxItems":2},"pressure":{"description":"Units for pressure, the first one leading.","type":["string","array"],"items":{"type":"string"},"maxItems":2},"force":{"description":"Units for force, the first one leading.","type":["string","array"],"items":{"type":"string"},"maxItems":2},"mass":{"description":"Units for mass, the first one leading.","type":["string","array"],"items":{"type":"string"},"maxItems":2},"unbalance":{"description":"Units for unbalance, the first one leading.","type":["string","array"],"items":{"type":"string"},"maxItems":2}},"required":[],"additionalProperties":false},"paper":{"description":"Paper of the sheet.","type":"string","enum":["a4","letter"]},"language":{"description":"Language of the sheet.","type":"string","enum":["en","de","es"]},"revision-letters":{"description":"How revision letters are counted.","type":"object","properties":{"skip":{"description":"Letters that are left out, for example IOQSXZ.","type":"string"}},"required":[],"additionalProperties":false},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}}};
+const schema84 = {"$schema":"https://json-schema.org/draft/2020-12/schema","title":"Witnessmark settings","description":"Settings for the documents in this folder and below; editor and command line read the same ones.","type":"object","additionalProperties":false,"required":["witnessmark"],"properties":{"witnessmark":{"description":"Version of the document format. Always 1.","type":"string","pattern":"^1$"},"severities":{"description":"Severity by rule id.","type":"object","x-ref-keys":"rule","additionalProperties":{"type":"string","enum":["error","warning","info","off"]}},"units":{"description":"First and second unit on the sheet, by dimension.","type":"object","properties":{"torque":{"description":"Units for torque, the first one leading.","type":["string","array"],"items":{"type":"string"},"maxItems":2},"length":{"description":"Units for length, the first one leading.","type":["string","array"],"items":{"type":"string"},"maxItems":2},"temperature":{"description":"Units for temperature, the first one leading.","type":["string","array"],"items":{"type":"string"},"maxItems":2},"pressure":{"description":"Units for pressure, the first one leading.","type":["string","array"],"items":{"type":"string"},"maxItems":2},"force":{"description":"Units for force, the first one leading.","type":["string","array"],"items":{"type":"string"},"maxItems":2},"mass":{"description":"Units for mass, the first one leading.","type":["string","array"],"items":{"type":"string"},"maxItems":2},"unbalance":{"description":"Units for unbalance, the first one leading.","type":["string","array"],"items":{"type":"string"},"maxItems":2}},"required":[],"additionalProperties":false},"paper":{"description":"Paper of the sheet.","type":"string","enum":["a4","letter"]},"sides":{"description":"Whether the sheet is printed on one side of the paper or on both.","type":"string","enum":["single","double"]},"language":{"description":"Language of the sheet.","type":"string","enum":["en","de","es"]},"revision-letters":{"description":"How revision letters are counted.","type":"object","properties":{"skip":{"description":"Letters that are left out, for example IOQSXZ.","type":"string"}},"required":[],"additionalProperties":false},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}}};
 
 function validate268(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
@@ -10408,7 +10408,7 @@ vErrors.push(err0);
 errors++;
 }
 for(const key0 in data){
-if(!(((((((key0 === "witnessmark") || (key0 === "severities")) || (key0 === "units")) || (key0 === "paper")) || (key0 === "language")) || (key0 === "revision-letters")) || (key0 === "note"))){
+if(!((((((((key0 === "witnessmark") || (key0 === "severities")) || (key0 === "units")) || (key0 === "paper")) || (key0 === "sides")) || (key0 === "language")) || (key0 === "revision-letters")) || (key0 === "note"))){
 const err1 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err1];
@@ -10798,10 +10798,10 @@ vErrors.push(err31);
 errors++;
 }
 }
-if(data.language !== undefined){
-let data19 = data.language;
+if(data.sides !== undefined){
+let data19 = data.sides;
 if(typeof data19 !== "string"){
-const err32 = {instancePath:instancePath+"/language",schemaPath:"#/properties/language/type",keyword:"type",params:{type: "string"},message:"must be string"};
+const err32 = {instancePath:instancePath+"/sides",schemaPath:"#/properties/sides/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err32];
 }
@@ -10810,8 +10810,8 @@ vErrors.push(err32);
 }
 errors++;
 }
-if(!(((data19 === "en") || (data19 === "de")) || (data19 === "es"))){
-const err33 = {instancePath:instancePath+"/language",schemaPath:"#/properties/language/enum",keyword:"enum",params:{allowedValues: schema84.properties.language.enum},message:"must be equal to one of the allowed values"};
+if(!((data19 === "single") || (data19 === "double"))){
+const err33 = {instancePath:instancePath+"/sides",schemaPath:"#/properties/sides/enum",keyword:"enum",params:{allowedValues: schema84.properties.sides.enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err33];
 }
@@ -10821,12 +10821,10 @@ vErrors.push(err33);
 errors++;
 }
 }
-if(data["revision-letters"] !== undefined){
-let data20 = data["revision-letters"];
-if(data20 && typeof data20 == "object" && !Array.isArray(data20)){
-for(const key3 in data20){
-if(!(key3 === "skip")){
-const err34 = {instancePath:instancePath+"/revision-letters",schemaPath:"#/properties/revision-letters/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key3},message:"must NOT have additional properties"};
+if(data.language !== undefined){
+let data20 = data.language;
+if(typeof data20 !== "string"){
+const err34 = {instancePath:instancePath+"/language",schemaPath:"#/properties/language/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err34];
 }
@@ -10835,10 +10833,8 @@ vErrors.push(err34);
 }
 errors++;
 }
-}
-if(data20.skip !== undefined){
-if(typeof data20.skip !== "string"){
-const err35 = {instancePath:instancePath+"/revision-letters/skip",schemaPath:"#/properties/revision-letters/properties/skip/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(!(((data20 === "en") || (data20 === "de")) || (data20 === "es"))){
+const err35 = {instancePath:instancePath+"/language",schemaPath:"#/properties/language/enum",keyword:"enum",params:{allowedValues: schema84.properties.language.enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err35];
 }
@@ -10848,14 +10844,41 @@ vErrors.push(err35);
 errors++;
 }
 }
-}
-else {
-const err36 = {instancePath:instancePath+"/revision-letters",schemaPath:"#/properties/revision-letters/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(data["revision-letters"] !== undefined){
+let data21 = data["revision-letters"];
+if(data21 && typeof data21 == "object" && !Array.isArray(data21)){
+for(const key3 in data21){
+if(!(key3 === "skip")){
+const err36 = {instancePath:instancePath+"/revision-letters",schemaPath:"#/properties/revision-letters/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key3},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err36];
 }
 else {
 vErrors.push(err36);
+}
+errors++;
+}
+}
+if(data21.skip !== undefined){
+if(typeof data21.skip !== "string"){
+const err37 = {instancePath:instancePath+"/revision-letters/skip",schemaPath:"#/properties/revision-letters/properties/skip/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(vErrors === null){
+vErrors = [err37];
+}
+else {
+vErrors.push(err37);
+}
+errors++;
+}
+}
+}
+else {
+const err38 = {instancePath:instancePath+"/revision-letters",schemaPath:"#/properties/revision-letters/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(vErrors === null){
+vErrors = [err38];
+}
+else {
+vErrors.push(err38);
 }
 errors++;
 }
@@ -10868,12 +10891,12 @@ errors = vErrors.length;
 }
 }
 else {
-const err37 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"};
+const err39 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
-vErrors = [err37];
+vErrors = [err39];
 }
 else {
-vErrors.push(err37);
+vErrors.push(err39);
 }
 errors++;
 }

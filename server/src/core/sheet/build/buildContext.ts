@@ -3,7 +3,7 @@ import type { Settings } from '../../analysis/settings';
 import type { Build, BuildSet } from '../../builds';
 import type { SyntaxDocument } from '../../syntax/readDocument';
 import type { SheetWriting } from '../sentences/language';
-import type { Paper, SheetLanguage } from '../sheet';
+import type { Paper, SheetLanguage, Sides } from '../sheet';
 import type { ConditionWords } from './conditionWords';
 import type { Instruction } from './instructionKeys';
 import type { Names } from './names';
@@ -45,6 +45,8 @@ export interface SheetOptions {
   readonly settings: Settings;
   readonly language: SheetLanguage;
   readonly paper: Paper;
+  /** By default what the settings say. */
+  readonly sides?: Sides;
   /** Whether the torque table shows what each joint usually takes, worked out; by default only what is stated. */
   readonly torqueBands?: 'computed' | 'left-out';
   /** The text of a figure by its URI, where the snapshot has not loaded it. */
@@ -54,6 +56,9 @@ export interface SheetOptions {
 export interface InstructionUse {
   readonly instruction: Instruction;
   readonly step: number;
+  readonly stepId: string;
+  /** The builds and outcomes of the sheet that it holds for. */
+  readonly where: BuildSet;
 }
 
 /** Everything that the parts of the builder share, made once for a sheet. */
