@@ -1,6 +1,6 @@
 import { backHtml, footerHtml } from './htmlBack';
 import { frontHtml, headerHtml } from './htmlFront';
-import { findingsHtml, phaseId, phaseParts } from './htmlSteps';
+import { findingsHtml, type NamedPart, phaseId, phaseParts } from './htmlSteps';
 import { el, type Html, type HtmlContext, join } from './htmlText';
 
 /** A piece of the page that is shown or replaced as a whole. */
@@ -28,17 +28,21 @@ export function bodyBlocks(context: HtmlContext): HtmlBlock[] {
   const phases = sheet.phases.map((phase, index): HtmlGroup => {
     const id = phaseId(index + 1);
     return {
-      key: keys.unused(`section ${id}`),
+      key: id,
       element: 'section',
       attributes: { class: 'phase', 'aria-labelledby': id },
-      parts: keys.pieces(phaseParts(phase, index + 1, context)),
+      parts: keys.named(phaseParts(phase, index + 1, context), id),
     };
   });
-  const parts = [...keys.pieces([findings, ...frontHtml(context)]), ...phases, ...keys.pieces(backHtml(context))];
+  const parts = [
+    ...keys.tagged([findings, ...frontHtml(context)], 'front'),
+    ...phases,
+    ...keys.tagged(backHtml(context), 'back'),
+  ];
   return [
-    ...keys.pieces([headerHtml(context)]),
+    { key: 'header', html: headerHtml(context) },
     { key: 'main', element: 'main', attributes: {}, parts },
-    ...keys.pieces([footerHtml(context)]),
+    { key: 'footer', html: footerHtml(context) },
   ];
 }
 
@@ -47,26 +51,35 @@ export function blockHtml(block: HtmlBlock): Html {
   return el(block.element, block.attributes, join(block.parts.map(blockHtml)));
 }
 
-/** Gives every piece a key of its own. */
+/** Gives every piece a key of its own: text that is only half written may have two steps of one id. */
 class Keys {
   readonly #given = new Set<string>();
 
-  pieces(all: readonly (Html | undefined)[]): HtmlPiece[] {
-    return all.flatMap((html) => (html === undefined ? [] : [{ key: this.unused(nameOf(html)), html }]));
+  named(parts: readonly NamedPart[], group: string): HtmlPiece[] {
+    return parts.flatMap(({ name, html }) => (html === undefined ? [] : [{ key: this.#unused(name, group), html }]));
   }
 
-  /** Text that is only half written may have two steps of one id. */
-  unused(name: string): string {
-    let key = name;
-    for (let number = 2; this.#given.has(key); number += 1) key = `${name} ${number}`;
+  /** Parts that are known by what their start tags say. */
+  tagged(parts: readonly (Html | undefined)[], group: string): HtmlPiece[] {
+    return this.named(
+      parts.map((html) => ({ name: html === undefined ? '' : nameOf(html), html })),
+      group,
+    );
+  }
+
+  #unused(name: string, group: string): string {
+    // A step that moves to another phase stays the same step.
+    const whole = name.startsWith('step ') ? name : `${group} ${name}`;
+    let key = whole;
+    for (let number = 2; this.#given.has(key); number += 1) key = `${whole} ${number}`;
     this.#given.add(key);
     return key;
   }
 }
 
-/** What the start tag says a piece is: its element with its id, or else its heading's, or else its class. */
+/** The element with its id, or else that of its heading, or else its class. */
 function nameOf(html: Html): string {
-  const tag = /^<[^>]*>/u.exec(html)?.[0] ?? '';
+  const tag = html.slice(0, html.indexOf('>'));
   const element = /^<([a-z0-9]+)/u.exec(tag)?.[1] ?? '';
   const said = /\s(?:id|aria-labelledby|class)="([^"]*)"/u.exec(tag)?.[1] ?? '';
   return `${element} ${said}`.trim();

@@ -6,18 +6,24 @@ import {
   escapeHtml,
   type Html,
   type HtmlContext,
-  join,
   proseHtml,
   svgDataUrl,
   tickBox,
+  withAttributes,
 } from './htmlText';
 import { torqueHtml } from './htmlTorque';
 import { looseEndsHtml } from './htmlWork';
 import { fillLabel } from './labels';
 import type { IfNot, Instruction, Prose, Reading, SheetFigure, SheetFinding, SheetPhase, SheetStep } from './sheet';
 
+/** A part of the page with a name that it keeps. */
+export interface NamedPart {
+  readonly name: string;
+  readonly html: Html | undefined;
+}
+
 /** The pieces of a phase: its heading, each step, what is loose at its end. */
-export function phaseParts(phase: SheetPhase, number: number, context: HtmlContext): (Html | undefined)[] {
+export function phaseParts(phase: SheetPhase, number: number, context: HtmlContext): NamedPart[] {
   const heading = el(
     'h2',
     { id: phaseId(number) },
@@ -25,10 +31,10 @@ export function phaseParts(phase: SheetPhase, number: number, context: HtmlConte
     escapeHtml(phase.title),
   );
   return [
-    heading,
-    conditionHtml(phase.condition, context.labels),
-    ...phase.steps.map((step) => stepHtml(step, context)),
-    looseEndsHtml(phase.looseEnds, number, context),
+    { name: 'heading', html: heading },
+    { name: 'condition', html: conditionHtml(phase.condition, context.labels) },
+    ...phase.steps.map((step) => ({ name: `step ${step.id}`, html: stepHtml(step, context) })),
+    { name: 'loose ends', html: looseEndsHtml(phase.looseEnds, number, context) },
   ];
 }
 
@@ -38,24 +44,18 @@ export function phaseId(number: number): string {
 
 function stepHtml(step: SheetStep, context: HtmlContext): Html {
   const { mode, sources } = context.options;
-  const source = mode === 'preview' && sources !== 'apart' ? step.source : undefined;
-  const { source: _, ...content } = step;
-  return el(
-    'section',
-    {
-      class: 'step',
-      id: `step-${step.id}`,
-      'aria-labelledby': `step-${step.id}-title`,
-      'data-source-uri': source?.uri,
-      'data-source-offset': source?.offset,
-    },
-    remembered('step', content, context, () => join(stepParts(step, context))),
-  );
+  const { source, ...content } = step;
+  const html = remembered('step', content, context, () => contentHtml(content, context));
+  if (mode === 'file' || sources === 'apart') return html;
+  return withAttributes(html, { 'data-source-uri': source.uri, 'data-source-offset': source.offset });
 }
 
 /** Where a step stands in its text must not show here: it changes with every key that is pressed above it. */
-function stepParts(step: Omit<SheetStep, 'source'>, context: HtmlContext): (Html | Html[] | undefined)[] {
-  return [
+function contentHtml(step: Omit<SheetStep, 'source'>, context: HtmlContext): Html {
+  const id = `step-${step.id}`;
+  return el(
+    'section',
+    { class: 'step', id, 'aria-labelledby': `${id}-title` },
     stepTitleHtml(step, context),
     context.options.mode === 'preview' ? findingsHtml(step.findings, context) : undefined,
     conditionHtml(step.condition, context.labels),
@@ -68,7 +68,7 @@ function stepParts(step: Omit<SheetStep, 'source'>, context: HtmlContext): (Html
     ),
     notesHtml(step.notes, context),
     step.sign === undefined ? undefined : holdPointHtml(step.sign, context),
-  ];
+  );
 }
 
 function stepTitleHtml(step: Omit<SheetStep, 'source'>, { labels }: HtmlContext): Html {

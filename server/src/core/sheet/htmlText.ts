@@ -60,12 +60,24 @@ export function el(
   attributes: Readonly<Record<string, string | number | undefined>>,
   ...children: Child[]
 ): Html {
+  const written = writtenAttributes(attributes);
+  if (voidElements.has(name)) return `<${name}${written}>` as Html;
+  return `<${name}${written}>${join(children)}</${name}>` as Html;
+}
+
+/** The element with more attributes in its start tag. */
+export function withAttributes(element: Html, attributes: Readonly<Record<string, string | number>>): Html {
+  // What could end the tag before is escaped inside it.
+  const end = element.indexOf('>');
+  return `${element.slice(0, end)}${writtenAttributes(attributes)}${element.slice(end)}` as Html;
+}
+
+function writtenAttributes(attributes: Readonly<Record<string, string | number | undefined>>): string {
   let written = '';
   for (const [key, value] of Object.entries(attributes)) {
     if (value !== undefined) written += ` ${key}="${escapeHtml(String(value))}"`;
   }
-  if (voidElements.has(name)) return `<${name}${written}>` as Html;
-  return `<${name}${written}>${join(children)}</${name}>` as Html;
+  return written;
 }
 
 export function proseHtml(prose: Prose): Html {
