@@ -118,7 +118,15 @@ describe('measurements', () => {
       'phases:\n  - { phase: Work, steps: [{ step: one-step, title: Work, do: [{ measure: end-play, places: 3 }] }] }\n',
     );
     expect(sheet.recordTable).toEqual([
-      { step: 1, stepId: 'one-step', what: 'End play of the rotor', unit: 'mm', limits: '0.04 to 0.09 mm', blanks: 3 },
+      {
+        step: 1,
+        stepId: 'one-step',
+        what: 'End play of the rotor',
+        unit: 'mm',
+        limits: '0.04 to 0.09 mm',
+        rows: [],
+        places: ['1', '2', '3'],
+      },
     ]);
   });
 });

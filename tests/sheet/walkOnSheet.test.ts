@@ -237,7 +237,9 @@ describe('what becomes of the parts', () => {
     const head = 'covers: { variants: [k2-b], options: [big-wheel] }\nadds: [big-wheel]\n';
     const added = await sheetFrom(phases, { build: 'k2-b,big-wheel' }, head);
     expect(fatesIn(added)).toEqual({ new: ['cover insert: Only when the unit arrived without the big wheel'] });
-    expect(added.asReceived).toMatchObject([{ label: 'The unit arrived with the big wheel' }]);
+    expect(added.asReceived?.arrivals).toEqual([
+      { what: 'The unit arrived with the big wheel', values: ['Yes', 'No'], expected: 'either' },
+    ]);
     expect(fatesIn(await sheetFrom(phases, { build: 'k2-b,arrives=big-wheel' }, head))).toEqual({});
     expect(fatesIn(await sheetFrom(phases, { build: 'k2-b' }, head))).toEqual({});
   });

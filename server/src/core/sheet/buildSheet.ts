@@ -1,20 +1,26 @@
 import type { ProcedureView } from '../analysis/procedureView';
 import { type Build, type BuildSet, buildsOf } from '../builds';
-import { walkOf } from '../walk/walkProcedure';
+import { receivedUnit } from './build/asReceived';
 import { beforeYouStart } from './build/beforeYouStart';
 import type { BuildContext, PickedSet, SheetOptions } from './build/buildContext';
 import { ConditionWords } from './build/conditionWords';
 import { fatesOf } from './build/fates';
+import { forkWays } from './build/forkWays';
 import { concessionsOf, errorCount, findingsElsewhere } from './build/findings';
-import { headerOf, receivedFields, revisionLines } from './build/header';
+import { figuresNotNeeded, portCapsOf } from './build/handedOver';
+import { headerOf, revisionLines } from './build/header';
 import type { Memory } from './build/instructions';
 import { kitLists } from './build/kits';
 import { consumableLines, hazardsOf, toolLines, wearOf } from './build/laidOut';
 import { looseEndsOf } from './build/looseEnds';
 import { Names } from './build/names';
+import { proofOf } from './build/proof';
 import { ProseReader } from './build/proseReader';
 import { QuantityWords } from './build/quantityWords';
+import { recordOf } from './build/recordSheet';
 import { discardedRefs, renewalBoxes, spunOff } from './build/renewals';
+import { roundsOf } from './build/rounds';
+import { sentSlips } from './build/sentOut';
 import { type PlannedStep, phasesOf, planSteps } from './build/steps';
 import { recordTable, torqueTable } from './build/tables';
 import { temporaryLines } from './build/temporaries';
@@ -48,11 +54,15 @@ export function buildSheet(procedure: ProcedureView, picked: PickedSet, options:
   const planned = planSteps(procedure, picked.set);
   const context = contextFor(procedure, picked, options, planned);
   const work = walkedWork(procedure, picked.set);
-  const phases = phasesOf(planned, memoryFor(procedure, picked.set), looseEndsOf(work, context), context);
+  const loose = looseEndsOf(work, context);
+  const phases = phasesOf(planned, memoryFor(procedure, picked.set, planned), loose, context);
   const temporaries = temporaryLines(work, context);
   const fates = fatesOf(work, context);
   const kits = kitLists(context);
   const consumables = consumableLines(context);
+  const tools = toolLines(context);
+  const before = beforeYouStart(context);
+  const received = receivedUnit(context);
   const errors = errorCount(context);
   return {
     format: 1,
@@ -60,12 +70,13 @@ export function buildSheet(procedure: ProcedureView, picked: PickedSet, options:
     paper: options.paper,
     sides: options.sides ?? options.settings.sides,
     header: headerOf(context),
+    proof: proofOf(procedure.snapshot, procedure.document.uri),
     ...(errors === 0 ? {} : { notReleased: { errors } }),
     safety: { wear: wearOf(consumables, context) },
-    asReceived: receivedFields(context),
-    beforeYouStart: beforeYouStart(context),
+    ...(received === undefined ? {} : { asReceived: received }),
+    beforeYouStart: before,
     hazards: hazardsOf(consumables),
-    tools: toolLines(context),
+    tools,
     consumables,
     kits,
     phases,
@@ -75,7 +86,11 @@ export function buildSheet(procedure: ProcedureView, picked: PickedSet, options:
     recordTable: recordTable(phases),
     findings: findingsElsewhere(context),
     concessions: concessionsOf(context),
+    record: recordOf({ work, loose, phases, tools, consumables }, context),
+    slips: sentSlips(context),
     atInstallation: (procedure.value.atInstallation ?? []).map((one) => closed(context.prose.read(one))),
+    portCaps: portCapsOf(context),
+    figuresNotNeeded: figuresNotNeeded([before, phases], context),
     revisions: revisionLines(context),
   };
 }
@@ -97,7 +112,7 @@ function contextFor(
     writing,
     names,
     quantities: new QuantityWords(options.settings, writing.phrases),
-    conditions: new ConditionWords(procedure, writing.phrases, (index) => walkOf(procedure)?.forks[index]),
+    conditions: new ConditionWords(procedure, writing.phrases, names, forkWays(procedure, names)),
     prose: new ProseReader(procedure, names, writing, stepNumbers, picked.set),
     uses: usesHere(procedure, picked.set, planned),
     stepNumbers,
@@ -119,10 +134,11 @@ function usesHere(procedure: ProcedureView, set: BuildSet, planned: readonly Pla
   });
 }
 
-function memoryFor(procedure: ProcedureView, set: BuildSet): Memory {
+function memoryFor(procedure: ProcedureView, set: BuildSet, planned: readonly PlannedStep[]): Memory {
   return {
     discarded: discardedRefs(procedure, set),
     spunOff: spunOff(procedure, set),
     renewals: renewalBoxes(procedure, set),
+    rounds: roundsOf(planned.map(({ id, step }) => ({ id, instructions: step.do ?? [] }))),
   };
 }

@@ -1,4 +1,5 @@
 import { footLabel } from './filledLabels';
+import { proofHtml } from './htmlProof';
 import {
   conditionHtml,
   el,
@@ -25,6 +26,7 @@ export function backHtml(context: HtmlContext): (Html | undefined)[] {
     concessionsHtml(context),
     installationHtml(context),
     revisionsHtml(context),
+    proofHtml(context),
   ];
 }
 
@@ -99,7 +101,9 @@ function recordTableHtml({ sheet, labels }: HtmlContext): Html | undefined {
 }
 
 function blanksHtml(row: RecordRow): Html[] {
-  return Array.from({ length: row.blanks }, () => el('span', { class: 'blank' }, el('span', {}, escapeHtml(row.unit))));
+  return Array.from({ length: Math.max(1, row.rows.length) * Math.max(1, row.places.length) }, () =>
+    el('span', { class: 'blank' }, el('span', {}, escapeHtml(row.unit))),
+  );
 }
 
 function concessionsHtml({ sheet, labels }: HtmlContext): Html | undefined {

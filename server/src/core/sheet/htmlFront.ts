@@ -1,6 +1,6 @@
 import { amountLabel, bandOf, stepsLabel } from './filledLabels';
 import { cautionsHtml } from './htmlCautions';
-import { choicesHtml, figureHtml } from './htmlSteps';
+import { figureHtml } from './htmlSteps';
 import {
   conditionHtml,
   el,
@@ -13,7 +13,7 @@ import {
   tickBox,
 } from './htmlText';
 import { fillLabel, type Labels } from './labels';
-import type { BeforeLine, ConsumableLine, KitLine, KitList, ReceivedField, SheetHeader } from './sheet';
+import type { BeforeLine, ConsumableLine, KitLine, KitList, SheetHeader } from './sheet';
 
 export function headerHtml({ sheet, labels }: HtmlContext): Html {
   const { header } = sheet;
@@ -61,13 +61,6 @@ export function frontHtml(context: HtmlContext): (Html | undefined)[] {
   const { sheet, labels } = context;
   return [
     safetyHtml(context),
-    sheet.asReceived.length === 0
-      ? undefined
-      : section(
-          'as-received',
-          labels.asReceived,
-          el('div', { class: 'fields' }, ...sheet.asReceived.map(receivedHtml)),
-        ),
     sheet.beforeYouStart.length === 0
       ? undefined
       : section('before', labels.beforeYouStart, ...sheet.beforeYouStart.map((line) => beforeHtml(line, context))),
@@ -94,17 +87,6 @@ function safetyHtml({ sheet, labels }: HtmlContext): Html {
       {},
       el('strong', {}, escapeHtml(wear.length === 0 ? labels.wearUnknown : `${labels.wear} ${wear.join(', ')}.`)),
     ),
-  );
-}
-
-function receivedHtml(field: ReceivedField): Html {
-  return el(
-    'div',
-    { class: 'field' },
-    el('span', {}, escapeHtml(field.label)),
-    field.kind === 'choice'
-      ? choicesHtml(field.values)
-      : el('span', { class: 'blank long' }, el('span', {}, escapeHtml(field.unit ?? ''))),
   );
 }
 

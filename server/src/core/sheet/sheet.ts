@@ -1,3 +1,8 @@
+import type { Acceptance } from './acceptance';
+import type { PieceGrid, RenewalBox, Sum, TimeBlank, TurnLine } from './stepBlocks';
+
+export type { GridRow, PieceGrid, RenewalBox, Sum, SumTerm, TimeBlank, TurnLine } from './stepBlocks';
+
 import type { PortCaps, ReceivedUnit, SentSlip, SheetRecord } from './recordSheet';
 
 /**
@@ -42,6 +47,8 @@ export interface Sheet {
   paper: Paper;
   sides: Sides;
   header: SheetHeader;
+  /** Absent only where no documents stand behind the sheet. */
+  proof?: SheetProof;
   /** Present while errors stand: printed as a band on every page. */
   notReleased?: { errors: number };
   safety: StandingSafety;
@@ -90,6 +97,24 @@ export interface SheetHeader {
   preparedBy?: string;
   checkedBy?: string;
   approvedBy?: string;
+}
+
+/** From which texts a sheet was made, so that a print can be told from the print of another text. It is no signature. */
+export interface SheetProof {
+  /** SHA-256 of the list of sources, 64 hexadecimal digits. */
+  digest: string;
+  /** Its first twelve digits in groups of four, to be compared by eye. */
+  short: string;
+  builtFrom: SourceFile[];
+}
+
+export interface SourceFile {
+  /** The path from the folder that holds all sources, with forward slashes. */
+  name: string;
+  /** SHA-256 of the text in UTF-8. */
+  sha: string;
+  /** With line feeds alone and no byte order mark. */
+  text: string;
 }
 
 /** What every sheet says first. `wear` names the protection that the hazards on this sheet need. */
@@ -225,9 +250,15 @@ export interface Instruction {
   condition?: Condition;
   cautions: Caution[];
   torque?: TorqueCallout;
+  /** Which way to turn, where no torque says it. */
+  turning?: TurnLine[];
   reading?: Reading;
+  /** Stands in the place of the reading that is worked out. */
+  sum?: Sum;
+  times?: TimeBlank[];
   /** Boxes for what the bench finds out, one for each value. */
   choices?: string[];
+  renewals?: RenewalBox[];
   /** A check that is ticked as passed; `accept` says when it is. */
   check?: { accept?: string };
   /** Lines to write on, each with the label before it; an empty label is a line alone. */
@@ -257,6 +288,8 @@ export interface TorqueValue {
   secondary?: string;
   /** A further turn after the torque, for example `110°`. */
   angle?: string;
+  /** What the actual torque is judged by. */
+  accepts?: Acceptance;
   /** Torques of the passes before the final one, in order. */
   passes: { primary: string; secondary?: string }[];
   /** Absent only where the hand of the thread is not known. */
@@ -293,6 +326,10 @@ export interface TorqueCallout {
   /** What is held and with what, for example `Hold the turbine hexagon with the 12 mm socket.` */
   hold?: string;
   inOrder?: string;
+  /** A line for each hand that the bench can find, where the branches differ in nothing else. */
+  found?: TurnLine[];
+  /** Boxes for each piece and pass, where there is more than one. */
+  grid?: PieceGrid;
 }
 
 /** A blank to fill in: one row for each name in `rows`, one column for each name in `places`. */
@@ -301,8 +338,12 @@ export interface Reading {
   unit: string;
   /** Limits in words and figures, for example `0.04 to 0.09 mm`; absent for a record only. */
   limits?: string;
+  /** What each value is judged by; absent for a record only, and where the limits cannot be read. */
+  accepts?: Acceptance[];
   rows: string[];
   places: string[];
+  /** How often it may be taken, where the work may come back to it; each time has its numbered row. */
+  rounds?: number;
 }
 
 export interface SheetFigure {
@@ -334,6 +375,7 @@ export interface TorqueRow {
   primary?: string;
   secondary?: string;
   angle?: string;
+  accepts?: Acceptance;
   turn?: Turn;
   tools: string[];
   /** Present only where computed bands are asked for; then every row has one or more. */

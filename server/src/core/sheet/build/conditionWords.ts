@@ -1,24 +1,16 @@
 import type { ProcedureView } from '../../analysis/procedureView';
-import {
-  type BuildCube,
-  type BuildSet,
-  type BuildTerm,
-  type ConditionExpr,
-  coverOf,
-  type ForkWords,
-} from '../../builds';
-import type { Alternative, Phrases } from '../sentences/language';
+import { type BuildCube, type BuildSet, type BuildTerm, type ConditionExpr, coverOf } from '../../builds';
+import type { Alternative, Phrases, Way } from '../sentences/language';
 import type { Condition } from '../sheet';
+import type { Names } from './names';
 
 /** Puts into words when something applies, leaving out all that the reader already knows. */
 export class ConditionWords {
-  /** Options whose presence on arrival was asked for, in the order met. */
-  readonly arrivals = new Set<string>();
-
   constructor(
     private readonly procedure: ProcedureView,
     private readonly phrases: Phrases,
-    private readonly forks: ForkWords,
+    private readonly names: Names,
+    private readonly ways: (fork: number, isTaken: boolean) => Way | undefined,
   ) {}
 
   /** Undefined where it always applies within what is known. Parts with an empty set are for the caller to leave out. */
@@ -49,37 +41,29 @@ export class ConditionWords {
   }
 
   #alternative(cube: BuildCube): Alternative {
-    const { facts } = this.procedure.space;
-    const nameOf = (id: string, name: string | undefined) => (name === undefined || name === '' ? id : name);
     const options = (kind: 'finished' | 'arrival') =>
       cube.flatMap((term) =>
-        term.kind === kind ? [{ name: nameOf(term.id, facts.options.get(term.id)?.name), present: term.present }] : [],
+        term.kind === kind ? [{ option: this.names.option(term.id), present: term.present }] : [],
       );
-    for (const term of cube) if (term.kind === 'arrival') this.arrivals.add(term.id);
     return {
-      variants: cube.flatMap((term) =>
-        term.kind === 'variants' ? term.ids.map((id) => nameOf(id, facts.knownVariants.get(id)?.name)) : [],
-      ),
+      variants: cube.flatMap((term) => (term.kind === 'variants' ? term.ids.map((id) => this.names.variant(id)) : [])),
       finished: options('finished'),
       arrived: options('arrival'),
       found: cube.flatMap((term) =>
         term.kind === 'outcome'
-          ? [
-              {
-                name: nameOf(term.id, facts.outcomes.get(term.id)?.name),
-                values: term.values,
-                kind: this.#isPart(term.id) ? ('renewal' as const) : ('identified' as const),
-              },
-            ]
+          ? [this.#isPart(term.id) ? this.#renewal(term.id, term.values) : this.#identified(term.id, term.values)]
           : [],
       ),
-      ways: cube.flatMap((term) => (term.kind === 'fork' ? this.#way(Number(term.id), term.present) : [])),
+      ways: cube.flatMap((term) => (term.kind === 'fork' ? (this.ways(Number(term.id), term.present) ?? []) : [])),
     };
   }
 
-  #way(fork: number, isTaken: boolean): string[] {
-    const words = this.forks(fork);
-    return words === undefined ? [] : [isTaken ? words.taken : words.notTaken];
+  #renewal(id: string, values: readonly string[]): Alternative['found'][number] {
+    return { what: this.names.part(id, this.procedure.space.everything), values, kind: 'renewal' };
+  }
+
+  #identified(id: string, values: readonly string[]): Alternative['found'][number] {
+    return { what: this.names.value(id), values, kind: 'identified' };
   }
 
   #isPart(id: string): boolean {

@@ -23,13 +23,29 @@ export function fatesOf(work: WalkedWork | undefined, context: BuildContext): Fa
 function fatesOfPart(part: string, work: WalkedWork, context: BuildContext): { kind: FateKind; line: FateLine }[] {
   const lane = work.end.get(part);
   if (lane === undefined) return [];
-  const touched = lane.disturbed.or(lane.handled).or(lane.scrapped).or(lane.returned).or(lane.away);
-  const where = touched.and(work.known).and(work.unit.everPresent(part));
+  const where = touchedIn(part, lane, work);
   if (where.isEmpty) return [];
   const changes = changesOf(part, work);
   return [...kindsOf(part, lane, where, work)].flatMap(([kind, set]) =>
     set.isEmpty ? [] : [{ kind, line: lineOf(part, kind, set, changes, work, context) }],
   );
+}
+
+/** The parts that the bench uses again or renews, and where that is open. */
+export function benchParts(work: WalkedWork | undefined): { part: string; where: BuildSet }[] {
+  if (work === undefined) return [];
+  return work.unit.ids.flatMap((part) => {
+    const lane = work.end.get(part);
+    const where = lane === undefined ? undefined : touchedIn(part, lane, work);
+    if (lane === undefined || where === undefined || work.unit.isTemporary(part)) return [];
+    const open = kindsOf(part, lane, where, work).get('bench');
+    return open === undefined || open.isEmpty ? [] : [{ part, where: open }];
+  });
+}
+
+function touchedIn(part: string, lane: Lane, { unit, known }: WalkedWork): BuildSet {
+  const touched = lane.disturbed.or(lane.handled).or(lane.scrapped).or(lane.returned).or(lane.away);
+  return touched.and(known).and(unit.everPresent(part));
 }
 
 /** Where each fate holds. */
@@ -77,7 +93,7 @@ function lineOf(
   const condition = conditions.condition(where, known);
   const to = destination(makers.at(-1), context);
   return {
-    part: writing.phrases.pieces(name.name, number),
+    part: writing.phrases.pieces(name, number),
     ...(condition === undefined ? {} : { condition }),
     ...(to === undefined ? {} : { to }),
     at: placesOf(makers.slice(-1), context),

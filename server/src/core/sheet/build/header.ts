@@ -1,4 +1,4 @@
-import type { ReceivedField, RevisionLine, SheetHeader } from '../sheet';
+import type { RevisionLine, SheetHeader } from '../sheet';
 import type { BuildContext } from './buildContext';
 
 export function headerOf({ procedure, names, picked }: BuildContext): SheetHeader {
@@ -34,16 +34,4 @@ export function revisionLines({ procedure, names }: BuildContext): RevisionLine[
     date: one.date?.day ?? '',
     what: names.written(one.what) ?? '',
   }));
-}
-
-/** How the unit came, where the work depends on it. */
-export function receivedFields({ procedure, conditions, writing }: BuildContext): ReceivedField[] {
-  const { options } = procedure.space.facts;
-  return [...options.values()]
-    .filter(({ id }) => conditions.arrivals.has(id))
-    .map(({ id, name }) => ({
-      kind: 'choice',
-      label: writing.phrases.arrivedWith(name === '' ? id : name),
-      values: [writing.phrases.yes, writing.phrases.no],
-    }));
 }

@@ -52,6 +52,7 @@ export function consumableLines(context: BuildContext): ConsumableLine[] {
       ...usesOf(id, context),
       ...(signalWord === undefined ? {} : { signalWord }),
       hazards: codes.map((code) => ({ code, text: hazardStatement(code)?.text ?? '' })),
+      ...(item?.expires?.day === undefined ? {} : { expires: item.expires.day }),
     };
   });
 }
@@ -72,17 +73,27 @@ function amountIn(one: InstructionView['instruction'], { names }: BuildContext):
   return one.verb === 'apply' ? names.written(one.amount) : undefined;
 }
 
-/** What the consumables of this build bring, each statement once with all that bring it. */
+/** What the consumables of this build bring, each statement once with all that bring it; the gravest first. */
 export function hazardsOf(lines: readonly ConsumableLine[]): Hazard[] {
   const byCode = new Map<string, Hazard>();
   for (const line of lines) {
     for (const { code, text } of line.hazards) {
       const known = byCode.get(code);
       if (known !== undefined) known.from.push(line.name);
-      else byCode.set(code, { text, from: [line.name], codes: [code] });
+      else byCode.set(code, { text, from: [line.name], codes: [code], ...signalWordCell(code) });
     }
   }
-  return [...byCode.values()];
+  return [...byCode.values()].sort((a, b) => gravity(a) - gravity(b));
+}
+
+function signalWordCell(code: string): Pick<Hazard, 'signalWord'> {
+  const signalWord = hazardStatement(code)?.signalWord;
+  return signalWord === undefined ? {} : { signalWord };
+}
+
+function gravity({ signalWord }: Hazard): number {
+  if (signalWord === 'danger') return 0;
+  return signalWord === 'warning' ? 1 : 2;
 }
 
 /** What to wear: as the procedure says, else what the hazards ask for. */

@@ -1,7 +1,7 @@
 import type { RecordRow, SheetPhase, SheetStep, SingleSetting, TorqueCallout, TorqueRow, TorqueValue } from '../sheet';
 import { instructionsIn } from './steps';
 
-type Row = Pick<TorqueRow, 'step' | 'stepId' | 'fastener' | 'tools' | 'condition'>;
+type Row = Pick<TorqueRow, 'step' | 'stepId' | 'fastener' | 'pieces' | 'tools' | 'condition'>;
 
 /** Every torque of the sheet once more in one table, in the order of the work. */
 export function torqueTable(phases: readonly SheetPhase[]): TorqueRow[] {
@@ -13,7 +13,8 @@ export function torqueTable(phases: readonly SheetPhase[]): TorqueRow[] {
 }
 
 function rowOf(step: SheetStep, torque: TorqueCallout, condition: Row['condition']): Row {
-  const row = { step: step.number, stepId: step.id, fastener: torque.fastener, tools: torque.tools };
+  const { fastener, tools, pieces } = torque;
+  const row = { step: step.number, stepId: step.id, fastener, tools, ...(pieces === undefined ? {} : { pieces }) };
   return condition === undefined ? row : { ...row, condition };
 }
 
@@ -41,10 +42,11 @@ function valueCells({ passes: _, ...cells }: TorqueValue): Omit<TorqueValue, 'pa
 
 /** Every measurement of the sheet with its limits, to be filled in once more on one page. */
 export function recordTable(phases: readonly SheetPhase[]): RecordRow[] {
-  return [...instructionsIn(phases)].flatMap(({ step, instruction: { reading } }) => {
-    if (reading === undefined) return [];
-    const row = { step: step.number, stepId: step.id, what: reading.name, unit: reading.unit };
-    const blanks = Math.max(1, reading.places.length) * Math.max(1, reading.rows.length);
-    return [reading.limits === undefined ? { ...row, blanks } : { ...row, limits: reading.limits, blanks }];
+  return [...instructionsIn(phases)].flatMap(({ step, instruction }) => {
+    if (instruction.reading === undefined) return [];
+    const { name, ...facts } = instruction.reading;
+    const condition = instruction.condition ?? step.condition;
+    const row = { step: step.number, stepId: step.id, what: name, ...facts };
+    return [condition === undefined ? row : { ...row, condition }];
   });
 }

@@ -4,9 +4,12 @@ import type { QuantityValue, Ref } from '../../model/values';
 import { plain } from '../sentences/grammar';
 import type { HoldFacts } from '../sentences/language';
 import type { Hand, SingleSetting, TorqueCallout, TorqueSetting, TorqueValue } from '../sheet';
+import { acceptanceOf } from './acceptances';
 import type { BuildContext } from './buildContext';
+import { pieceGrid } from './pieceGrid';
 import { bandCells } from './torqueBands';
 import { handCases, turnOf } from './turning';
+import { foundTurns } from './turnLines';
 import { merged, type ValueCase, valuesIn } from './valuesIn';
 
 /** What one fastener is tightened with in one case. */
@@ -28,9 +31,15 @@ export function torqueCallout(
   const thing = names.part(ref.id, where);
   const count = one.count?.value ?? thing.count ?? 1;
   const order = inOrderOf(one, context.procedure.family?.part(ref.id));
+  const setting = settingOf(one, ref.id, where, context);
+  const found = foundTurns(setting);
+  const grid = pieceGrid(one, count, order, setting, context);
   return {
-    fastener: writing.phrases.piecesOf(thing.name, count),
-    setting: settingOf(one, ref.id, where, context),
+    fastener: writing.phrases.piecesOf(thing, count),
+    ...(count > 1 ? { pieces: count } : {}),
+    setting,
+    ...(found === undefined ? {} : { found }),
+    ...(grid === undefined ? {} : { grid }),
     tools: (one.with ?? []).flatMap((use) => (use.tool === undefined ? [] : [names.tool(use.tool.id).name])),
     ...(hold === undefined ? {} : { hold: plain(writing.phrases.hold(hold)) }),
     ...(order.length === 0 ? {} : { inOrder: writing.phrases.inOrder(order) }),
@@ -107,13 +116,30 @@ function torqueValue(given: Tightening | undefined, one: OwnValues, context: Bui
   const written = quantities.torque(given.torque);
   const angle = given.angle === undefined ? written.angle : quantities.inTwoUnits(given.angle).primary;
   const before = (one.passes ?? []).slice(0, -1);
+  // With a reading added, the torque to set is worked out on the bench.
+  const accepts = one.plus === undefined ? acceptanceOf(given.torque, context) : undefined;
   return {
     primary: withReading(written.primary, one, context),
     ...(written.secondary === undefined ? {} : { secondary: written.secondary }),
     ...(angle === undefined ? {} : { angle }),
+    ...(accepts === undefined ? {} : { accepts }),
     passes: before.map((pass) => quantities.inTwoUnits(pass)),
     ...(given.hand === undefined ? {} : { turn: turnOf(given.hand, 'tighten') }),
   };
+}
+
+/** The torque that is stated, where it is one and the same whatever the bench finds. */
+export function statedTorque(
+  one: TightenInstruction,
+  where: BuildSet,
+  context: BuildContext,
+): QuantityValue | undefined {
+  const id = one.tighten?.[0]?.id;
+  const torques = new Set(
+    id === undefined ? [] : tighteningCases(one, id, where, context).map(({ value }) => value?.torque),
+  );
+  const [only] = torques;
+  return torques.size === 1 && only?.reading.quantity !== undefined ? only : undefined;
 }
 
 function withReading(torque: string, one: OwnValues, { names, writing }: BuildContext): string {

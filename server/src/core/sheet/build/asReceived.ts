@@ -1,0 +1,82 @@
+import type { BuildSet } from '../../builds';
+import type { ArrivalRow, FoundRow, ReceivedUnit } from '../recordSheet';
+import { capital } from '../sentences/grammar';
+import type { RecordRow } from '../sheet';
+import type { BuildContext, InstructionUse } from './buildContext';
+import { readingOf } from './readings';
+import { findableValues } from './sentenceFacts';
+import { serialRows } from './serials';
+import { conditioned, stepsOf } from './uses';
+
+/**
+ * The page that is filled in as the unit comes in: only what the family and the procedure state. Undefined where the
+ * work starts from parts, for then no unit comes in.
+ */
+export function receivedUnit(context: BuildContext): ReceivedUnit | undefined {
+  if (context.procedure.value.starts?.id === 'parts') return undefined;
+  return {
+    serials: serialRows(context, 'received'),
+    found: foundRows(context),
+    measured: measuredBeforeStripping(context),
+    arrivals: arrivalRows(context),
+  };
+}
+
+/** What the bench finds out, each once with every step that asks for it. */
+function foundRows(context: BuildContext): FoundRow[] {
+  const byId = new Map<string, InstructionUse[]>();
+  for (const use of context.uses) {
+    const id = use.instruction.verb === 'identify' ? use.instruction.identify?.id : undefined;
+    if (id !== undefined) byId.set(id, [...(byId.get(id) ?? []), use]);
+  }
+  return [...byId].map(([id, uses]) => ({
+    what: capital(context.names.value(id).name),
+    values: findableValues(id, context).map(capital),
+    ...conditioned(anyOf(uses, context), context),
+    at: stepsOf(uses),
+  }));
+}
+
+/** Nothing is measured "before" where nothing comes off. */
+function measuredBeforeStripping(context: BuildContext): RecordRow[] {
+  const strips = context.uses.findIndex((use) => isStripping(use, context));
+  return context.uses.slice(0, Math.max(0, strips)).flatMap(({ instruction, step, stepId, where }) => {
+    const reading = instruction.verb === 'measure' ? readingOf(instruction, where, context) : undefined;
+    if (reading === undefined) return [];
+    const { name, ...facts } = reading;
+    return [{ step, stepId, what: name, ...facts, ...conditioned(where, context) }];
+  });
+}
+
+/** A blank that comes out again, such as the one that closes the oil inlet in the wash, strips nothing. */
+function isStripping({ instruction: one }: InstructionUse, { procedure }: BuildContext): boolean {
+  if (one.verb !== 'remove' && one.verb !== 'loosen') return false;
+  const refs = (one.verb === 'remove' ? one.remove : one.loosen) ?? [];
+  return refs.some((ref) => procedure.family?.part(ref.id)?.temporary?.value !== true);
+}
+
+/** A unit that is not as the sheet expects it needs another sheet, so every option is asked for. */
+function arrivalRows({ procedure, picked, names, writing }: BuildContext): ArrivalRow[] {
+  const { space } = procedure;
+  const { phrases } = writing;
+  const sameVariants = space.union(
+    space.facts.variants
+      .map(({ id }) => space.set({ kind: 'is', id }))
+      .filter((variant) => variant.overlaps(picked.set)),
+  );
+  return [...space.facts.options.values()].flatMap(({ id }) => {
+    const arrives = space.set({ kind: 'arrives', id });
+    if (!arrives.overlaps(sameVariants)) return [];
+    const what = phrases.arrivedWith(names.option(id));
+    return [{ what, values: [phrases.yes, phrases.no], expected: expectedOf(arrives, picked.set) }];
+  });
+}
+
+function expectedOf(arrives: BuildSet, set: BuildSet): ArrivalRow['expected'] {
+  if (set.isWithin(arrives)) return 'with';
+  return set.overlaps(arrives) ? 'either' : 'without';
+}
+
+function anyOf(uses: readonly InstructionUse[], { procedure }: BuildContext): BuildSet {
+  return procedure.space.union(uses.map(({ where }) => where));
+}
