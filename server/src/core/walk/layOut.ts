@@ -6,7 +6,7 @@ import { type Asked, askedBy } from './decisions';
 import { areSameNames, type NamesKnown } from './namesKnown';
 import { neverRenewed } from './neverRenewed';
 import { isResolved, isStepResolved, isWhole } from './resolved';
-import type { Fork } from './trace';
+import type { Fork, ForkOrigin } from './trace';
 import type { UnitModel } from './unitModel';
 import type { Loop, PlanAct, PlanEntry, WalkPlan } from './walkPlan';
 
@@ -91,7 +91,8 @@ class Layout {
     let within = view.where.minus(this.#dead);
     if (view.step.optional?.value === true && !within.isEmpty) {
       const title = view.step.title?.text ?? view.id;
-      within = within.minus(this.#fork(`step "${title}" is left out`, `step "${title}" is done`));
+      const of = { is: 'optional', step: view.step } as const;
+      within = within.minus(this.#fork(`step "${title}" is left out`, `step "${title}" is done`, of));
     }
     const asked = askedBy(view.phase, view.step);
     for (const one of view.instructions) if (!one.nested) this.#act(view, one, within, asked);
@@ -133,7 +134,7 @@ class Layout {
       said === undefined
         ? [`${what} is not right`, `${what} is right`]
         : [`"${said}" does not hold`, `"${said}" holds`];
-    return where.and(this.#fork(taken, notTaken));
+    return where.and(this.#fork(taken, notTaken, { is: 'result', instruction }));
   }
 
   #otherWay(step: StepView, instruction: Instruction, fails: BuildSet): void {
@@ -162,9 +163,9 @@ class Layout {
     }
   }
 
-  #fork(taken: string, notTaken: string): BuildSet {
+  #fork(taken: string, notTaken: string, of: ForkOrigin): BuildSet {
     const index = this.#forks.length;
-    this.#forks.push({ index, taken, notTaken });
+    this.#forks.push({ index, taken, notTaken, of });
     return this.unit.space.fork(index);
   }
 

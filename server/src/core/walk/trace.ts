@@ -1,6 +1,6 @@
 import type { StepView } from '../analysis/procedureView';
 import type { BuildSet } from '../builds';
-import type { Instruction } from '../model/generated/types';
+import type { Instruction, Step } from '../model/generated/types';
 import type { ItemRange } from '../syntax/node';
 import type { Failure } from './failure';
 import type { Lane } from './lane';
@@ -12,7 +12,13 @@ export interface Fork {
   /** In words, to stand behind "when": on the side way, and on the plain way. */
   readonly taken: string;
   readonly notTaken: string;
+  readonly of: ForkOrigin;
 }
+
+/** What the ways part at, so that they can be put into words of another language. */
+export type ForkOrigin =
+  | { readonly is: 'optional'; readonly step: Step }
+  | { readonly is: 'result'; readonly instruction: Instruction };
 
 /** One instruction in its turn. */
 export interface Moment {
@@ -27,6 +33,9 @@ export interface Moment {
   readonly lanes: ReadonlyMap<string, Lane>;
   /** The limits, readings, checks and balance groups that it made. */
   readonly made: readonly string[];
+  /** What of the unit it looked at and what it changed, by number: two moments that share none can change places. */
+  readonly reads: readonly number[];
+  readonly changes: readonly { readonly cell: number }[];
 }
 
 /** What the walk of a procedure gives. */

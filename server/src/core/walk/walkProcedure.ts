@@ -95,7 +95,8 @@ class WalkTrace implements Trace {
     const entry = this.walked.plan.entries[index];
     if (entry?.is !== 'act') return [];
     const { step, instruction, where, at, loop } = entry;
-    return [{ step, instruction, where, at, again: loop !== undefined, ...this.#effectOf(transition) }];
+    const { reads, changes } = transition;
+    return [{ step, instruction, where, at, again: loop !== undefined, reads, changes, ...this.#effectOf(transition) }];
   }
 
   /** What a transition came to; transitions are taken over from one walk to the next, and this with them. */

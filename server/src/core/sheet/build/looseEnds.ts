@@ -109,7 +109,7 @@ function lineOf(
 ): Pick<LooseEnd, 'what' | 'condition'> {
   const loose = combined(lane.pieces, lane.tight, where, (pieces, tight) => pieces - tight);
   const [number, whole] = [oneNumber(loose, where), oneNumber(lane.pieces, where)];
-  const words = writing.phrases.pieces(names.part(part, where).name, number ?? 1, whole);
+  const words = writing.phrases.pieces(names.part(part, where), number ?? 1, whole);
   const condition = conditions.condition(where, known);
   return { what: capital(words), ...(condition === undefined ? {} : { condition }) };
 }

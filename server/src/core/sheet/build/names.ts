@@ -2,16 +2,21 @@ import type { ProcedureView, StoresItem } from '../../analysis/procedureView';
 import type { BuildSet } from '../../builds';
 import type { Consumable, Part, Tool } from '../../model/generated/types';
 import type { Entry, Prose } from '../../model/values';
-import type { Thing } from '../sentences/grammar';
+import { writingFor } from '../sentences';
+import type { Grammar, Thing } from '../sentences/grammar';
 import type { SheetLanguage } from '../sheet';
 import { oneValueIn } from './valuesIn';
 
 /** What everything is called on the sheet. An id that nothing declares stands for itself. */
 export class Names {
+  readonly #grammar: Grammar;
+
   constructor(
     private readonly procedure: ProcedureView,
     private readonly language: SheetLanguage,
-  ) {}
+  ) {
+    this.#grammar = writingFor(language).grammar;
+  }
 
   /** A text in the language of the sheet, else as the writer wrote it first. */
   written(prose: Prose | undefined): string | undefined {
@@ -19,20 +24,26 @@ export class Names {
     return prose.translations[this.language]?.text ?? prose.text;
   }
 
+  /** A name alone, where its document may write it with article and plural. */
+  name(prose: Prose | undefined): string | undefined {
+    const entry = this.written(prose);
+    return entry === undefined ? undefined : this.#grammar.nameIn(entry);
+  }
+
   part(id: string, where: BuildSet): Thing {
     const part = this.procedure.family?.part(id);
-    const name = this.written(part?.name) ?? id;
-    return { kind: 'part', name, count: part && this.#pieces(part, where), sort: part?.kind?.value };
+    const count = part && this.#pieces(part, where);
+    return { kind: 'part', ...this.#named(part?.name, id), count, sort: part?.kind?.value };
   }
 
   tool(id: string, count = 1): Thing {
     const tool = this.procedure.tools.get(id)?.entry.value;
-    return { kind: 'tool', name: this.written(tool?.name) ?? id, count, sort: tool?.kind?.value };
+    return { kind: 'tool', ...this.#named(tool?.name, id), count, sort: tool?.kind?.value };
   }
 
   consumable(id: string): Thing {
     const consumable = this.procedure.consumables.get(id)?.entry.value;
-    return { kind: 'consumable', name: this.written(consumable?.name) ?? id, count: 1, sort: consumable?.kind?.value };
+    return { kind: 'consumable', ...this.#named(consumable?.name, id), count: 1, sort: consumable?.kind?.value };
   }
 
   toolItem(id: string): StoresItem<Tool> | undefined {
@@ -45,10 +56,20 @@ export class Names {
 
   /** A limit, reading, dimension, outcome or balance group. */
   value(id: string): Thing {
-    return { kind: 'value', name: this.#valueName(id), count: 1, sort: undefined };
+    return { kind: 'value', ...this.#valueName(id), count: 1, sort: undefined };
   }
 
-  #valueName(id: string): string {
+  option(id: string): Thing {
+    const option = this.procedure.family?.value.options?.find((one) => one.id.id === id)?.value;
+    return { kind: 'value', ...this.#named(option?.name, id), count: 1, sort: undefined };
+  }
+
+  variant(id: string): string {
+    const variant = this.procedure.family?.value.variants?.find((one) => one.id.id === id)?.value;
+    return this.written(variant?.name) || id;
+  }
+
+  #valueName(id: string): Pick<Thing, 'name' | 'entry'> {
     const family = this.procedure.family?.value;
     const named: (readonly Entry<{ readonly name?: Prose }>[] | undefined)[] = [
       this.procedure.value.readings,
@@ -59,10 +80,17 @@ export class Names {
     ];
     for (const entries of named) {
       const entry = entries?.find((one) => one.id.id === id);
-      if (entry !== undefined) return this.written(entry.value.name) ?? inWords(id);
+      if (entry !== undefined) return this.#named(entry.value.name, inWords(id));
     }
     const known = family?.dimensions?.some((one) => one.id.id === id) === true;
-    return known ? inWords(id) : id;
+    return { name: known ? inWords(id) : id };
+  }
+
+  #named(prose: Prose | undefined, id: string): Pick<Thing, 'name' | 'entry'> {
+    const entry = this.written(prose);
+    if (entry === undefined || entry === '') return { name: id };
+    const name = this.#grammar.nameIn(entry);
+    return name === entry ? { name } : { name, entry };
   }
 
   /** How many pieces of a part the unit has: as stated, else one for each place it sits at. */

@@ -55,20 +55,16 @@ export class ProseReader {
     );
     if (figure !== undefined) return join(this.writing.phrases.figure(this.names.written(figure.value.caption) ?? id));
     const value = this.names.value(id);
-    return value.name === id ? join(id) : this.#withArticle(value, before);
+    return value.name === id ? join(id) : this.#named(value, before);
   }
 
   #thing(kind: KindOfThing, id: string, before: string): Prose {
-    const { grammar } = this.writing;
-    if (kind === 'consumable') return grammar.bare(this.names.consumable(id));
-    const thing = kind === 'part' ? this.names.part(id, this.where) : this.names.tool(id);
-    return this.#withArticle(thing, before);
+    if (kind === 'consumable') return this.#named(this.names.consumable(id), before);
+    return this.#named(kind === 'part' ? this.names.part(id, this.where) : this.names.tool(id), before);
   }
 
-  /** The writer may have written an article; where a bare name would read wrong, one is put before it. */
-  #withArticle(thing: Thing, before: string): Prose {
-    const { grammar } = this.writing;
-    return grammar.wantsArticle(before) ? startLike(before, grammar.the({ ...thing, count: 1 })) : grammar.bare(thing);
+  #named(thing: Thing, before: string): Prose {
+    return startLike(before, this.writing.grammar.mention(thing, before));
   }
 
   #kindOf(id: string, kind: string | undefined): KindOfThing | undefined {

@@ -37,7 +37,7 @@ function bandsOf(
   for (const joint of joints) {
     const on = joint.where.and(where);
     if (on.isEmpty) continue;
-    const band = bandOfJoint(joint, given, context);
+    const band = bandOfJoint(joint, given, where, context);
     const words = JSON.stringify(band);
     byWords.set(words, { band, on: byWords.get(words)?.on.or(on) ?? on });
   }
@@ -55,7 +55,12 @@ function withCondition(
   return clause === undefined ? band : { ...band, when: writing.phrases.when(clause) };
 }
 
-function bandOfJoint(one: FastenerJoint, given: Tightening | undefined, context: BuildContext): ComputedBand {
+function bandOfJoint(
+  one: FastenerJoint,
+  given: Tightening | undefined,
+  where: BuildSet,
+  context: BuildContext,
+): ComputedBand {
   const { joint, facts, members, prevailing } = one;
   if (isTurnedOn(given)) return none('angle', context);
   if (joint === undefined || facts.thread === undefined) {
@@ -68,14 +73,16 @@ function bandOfJoint(one: FastenerJoint, given: Tightening | undefined, context:
   const band = bandOf(joint);
   const weakest = weakestPart(joint);
   if (band === undefined || weakest === undefined) return none('no-strength', context);
-  const { quantities, writing } = context;
+  const { names, quantities, writing } = context;
   // With little friction stated, the proof load comes before what tables give.
   const high = Math.min(band.high.torque, band.proof.torque);
   const of = writing.phrases.bandOf({
     thread: facts.thread.value.text.trim(),
     propertyClass: formatPropertyClass(weakest.part.propertyClass),
     standard: weakest.strength.standard,
-    unknown: members.flatMap(({ propertyClass, name }) => (propertyClass === undefined ? [name] : [])),
+    unknown: members.flatMap(({ propertyClass, id: member }) =>
+      propertyClass === undefined ? [names.part(member, where)] : [],
+    ),
     hasPrevailing: prevailing !== undefined,
   });
   return { kind: 'band', ...quantities.torqueRange(band.low.torque, high, given?.torque), of };

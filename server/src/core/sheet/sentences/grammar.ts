@@ -5,6 +5,8 @@ export interface Thing {
   readonly kind: 'part' | 'tool' | 'consumable' | 'value';
   /** The name as declared, singular and without an article; the id where nothing declares it. */
   readonly name: string;
+  /** The name as its document writes it, where that says more: `die Nuss, die Nüsse`. */
+  readonly entry?: string;
   /** How many pieces are meant; undefined where that differs or is not known. */
   readonly count: number | undefined;
   /** What sort of part, tool or consumable it is, as its document says. */
@@ -15,7 +17,9 @@ export interface Thing {
 
 /** How one language puts words together. Everything gives runs, so that printers still know what each word means. */
 export interface Grammar {
-  /** With its definite article, in the number that is meant: `the four seal plate screws`. */
+  /** The name alone out of an entry with article and plural, as for a list: `die Nuss, die Nüsse` gives `Nuss`. */
+  nameIn(entry: string): string;
+  /** As a sentence names it, in the number that is meant: `the four seal plate screws`. */
   the(thing: Thing): Prose;
   /** The same, as a part out of the kit: `the new compressor nut`. */
   theNew(thing: Thing): Prose;
@@ -31,8 +35,8 @@ export interface Grammar {
   withArticle(phrase: Prose): Prose;
   /** The pronoun for things named before: `it` or `them`. */
   pronoun(things: readonly Thing[]): string;
-  /** Whether a mention that follows these words needs an article of its own. */
-  wantsArticle(wordsBefore: string): boolean;
+  /** One of it within words of the writer, as what stands before it asks: `the compressor nut` behind `Pull `. */
+  mention(thing: Thing, wordsBefore: string): Prose;
   /** A list of numbers or short names: `1, 3, 2, 4`. */
   series(items: readonly string[]): string;
 }

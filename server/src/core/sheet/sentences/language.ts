@@ -25,8 +25,8 @@ export interface BandJoint {
   readonly propertyClass: string;
   /** Where the strength is from, for example `ISO 898-1`. */
   readonly standard: string;
-  /** Names of the parts whose class is not known. */
-  readonly unknown: readonly string[];
+  /** The parts whose class is not known. */
+  readonly unknown: readonly Thing[];
   readonly hasPrevailing: boolean;
 }
 
@@ -80,20 +80,36 @@ export type VerbWriters = {
 /** One way in which a condition can come true. */
 export interface Alternative {
   readonly variants: readonly string[];
-  readonly finished: readonly { readonly name: string; readonly present: boolean }[];
-  readonly arrived: readonly { readonly name: string; readonly present: boolean }[];
+  readonly finished: readonly { readonly option: Thing; readonly present: boolean }[];
+  readonly arrived: readonly { readonly option: Thing; readonly present: boolean }[];
   readonly found: readonly {
-    readonly name: string;
+    readonly what: Thing;
     readonly values: readonly string[];
     /** `renewal`: whether a part was re-used or renewed. */
     readonly kind: 'identified' | 'renewal';
   }[];
-  /** Ways that the work takes, as whole clauses: `the gap is not right`. */
-  readonly ways: readonly string[];
+  readonly ways: readonly Way[];
+}
+
+/** A way that the work takes: an optional step or not, or a result that is right or not. */
+export type Way =
+  | { readonly is: 'optional'; readonly title: string; readonly done: boolean }
+  /** A check by its sentence, without a full stop. */
+  | { readonly is: 'check'; readonly said: string; readonly holds: boolean }
+  /** What was measured or inspected; undefined where nothing names it. */
+  | { readonly is: 'result'; readonly what: Thing | undefined; readonly right: boolean };
+
+/** A build by its variant and options; `arrives` where it is settled how the unit comes in. */
+export interface NamedBuild {
+  readonly variant: string | undefined;
+  readonly finished: readonly Thing[];
+  readonly arrives?: readonly Thing[];
 }
 
 /** What the sheet says around the sentences. */
 export interface Phrases {
+  /** `V4-28R + 44 mm machined compressor wheel, received with no options`. */
+  build(build: NamedBuild): string;
   /** `the hand of the compressor nut is left, or the unit arrived with the wide inlet ring`. */
   clause(alternatives: readonly Alternative[]): string;
   onlyWhen(clause: string): string;
@@ -109,16 +125,16 @@ export interface Phrases {
   noBand(why: NoBand): string;
   atMost(value: string): string;
   atLeast(value: string): string;
-  piecesOf(name: string, count: number): string;
+  piecesOf(thing: Thing, count: number): string;
   /** `cover screws (4)`, or of several: `cover screws (2 of 4)`. */
-  pieces(name: string, count: number, of?: number): string;
+  pieces(thing: Thing, count: number, of?: number): string;
   notStated: string;
   torqueToSet: string;
   sizeChosen: string;
   started: string;
   serialNumberOf(part: Thing): string;
   planes(count: number): string[];
-  residualUnbalance(group: string): string;
+  residualUnbalance(group: Thing): string;
   replace(parts: readonly Thing[]): Prose;
   rejectParts(parts: readonly Thing[]): Prose;
   rejectUnit: Prose;
@@ -128,7 +144,7 @@ export interface Phrases {
   stepElsewhere(title: string): string;
   figure(name: string): string;
   renewal(part: string): string[];
-  arrivedWith(option: string): string;
+  arrivedWith(option: Thing): string;
   yes: string;
   no: string;
   signer(role: 'fitter' | 'inspector' | 'supervisor' | 'customer'): string;

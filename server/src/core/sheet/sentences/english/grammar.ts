@@ -73,6 +73,7 @@ function listed(items: readonly Prose[], last: string): Prose {
 }
 
 export const englishGrammar: Grammar = {
+  nameIn: (entry) => entry,
   the: (thing) => definite(thing, ''),
   theNew: (thing) => definite(thing, 'new '),
   someOf: (count, thing) => join(`${numberWord(count)} of the `, name(thing, plural(thing.name))),
@@ -84,6 +85,10 @@ export const englishGrammar: Grammar = {
     return start === '' || DETERMINERS.test(start) || /^[\d<]/u.test(start) ? phrase : join('the ', phrase);
   },
   pronoun: (things) => (things.length === 1 && things[0] !== undefined && !isPlural(things[0]) ? 'it' : 'them'),
-  wantsArticle: (before) => BEFORE_ARTICLE.test(before) || isCommandBefore(before),
+  mention: (thing, before) => {
+    // What is used up is named without an article: `with threadlocker`.
+    const wantsArticle = thing.kind !== 'consumable' && (BEFORE_ARTICLE.test(before) || isCommandBefore(before));
+    return wantsArticle ? definite({ ...thing, count: 1 }, '') : [name(thing)];
+  },
   series: (items) => items.join(', '),
 };

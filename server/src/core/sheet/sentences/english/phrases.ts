@@ -1,11 +1,11 @@
-import { capital, join, plain, strong, text } from '../grammar';
-import type { Alternative, BandJoint, NoBand, Phrases } from '../language';
+import { capital, join, plain, strong, type Thing, text } from '../grammar';
+import type { Alternative, BandJoint, NamedBuild, NoBand, Phrases, Way } from '../language';
 import { englishGrammar as grammar, plural } from './grammar';
 
 const list = (items: readonly string[], last: 'and' | 'or'): string =>
   plain((last === 'and' ? grammar.and : grammar.or)(items.map((item) => [text(item)])));
 
-const the = (name: string): string => plain(grammar.the({ kind: 'value', name, count: 1, sort: undefined }));
+const the = (thing: Thing): string => plain(grammar.the({ ...thing, count: 1 }));
 
 function alternativeWords({ variants, finished, arrived, found, ways }: Alternative): string {
   const clauses = [
@@ -13,20 +13,32 @@ function alternativeWords({ variants, finished, arrived, found, ways }: Alternat
     ...optionWords('the unit leaves', finished),
     ...optionWords('the unit arrived', arrived),
     ...found.map(
-      ({ name, values, kind }) =>
-        `${the(name)} is ${list(
+      ({ what, values, kind }) =>
+        `${the(what)} is ${list(
           values.map((value) => valueWords(value, kind)),
           'or',
         )}`,
     ),
-    ...ways,
+    ...ways.map(wayWords),
   ];
   return list(clauses, 'and');
 }
 
-function optionWords(start: string, options: readonly { name: string; present: boolean }[]): string[] {
-  const named = (present: boolean) =>
-    options.filter((option) => option.present === present).map(({ name }) => the(name));
+function wayWords(way: Way): string {
+  if (way.is === 'optional') return `step “${way.title}” is ${way.done ? 'done' : 'left out'}`;
+  if (way.is === 'check') return `“${way.said}” ${way.holds ? 'holds' : 'does not hold'}`;
+  return `${way.what === undefined ? 'the check' : the(way.what)} is ${way.right ? 'right' : 'not right'}`;
+}
+
+function buildWords({ variant, finished, arrives }: NamedBuild): string {
+  const named = (options: readonly Thing[]) => options.map(({ name }) => name).join(' + ') || 'no options';
+  const label = [...(variant === undefined ? [] : [variant]), ...finished.map(({ name }) => name)].join(' + ');
+  const built = label === '' ? 'no options' : label;
+  return arrives === undefined ? built : `${built}, received with ${named(arrives)}`;
+}
+
+function optionWords(start: string, options: readonly { option: Thing; present: boolean }[]): string[] {
+  const named = (present: boolean) => options.filter((one) => one.present === present).map(({ option }) => the(option));
   const groups: [string, string[], 'and' | 'or'][] = [
     ['with', named(true), 'and'],
     ['without', named(false), 'or'],
@@ -57,6 +69,7 @@ function bandWords({ thread, propertyClass, standard, unknown, hasPrevailing }: 
 }
 
 export const englishPhrases: Phrases = {
+  build: buildWords,
   clause: (alternatives) => alternatives.map(alternativeWords).join(', or '),
   onlyWhen: (clause) => `Only when ${clause}`,
   when: (clause) => `When ${clause}`,
@@ -77,7 +90,7 @@ export const englishPhrases: Phrases = {
   noBand: (why) => noBandWords[why],
   atMost: (value) => `at most ${value}`,
   atLeast: (value) => `at least ${value}`,
-  piecesOf: (name, count) => capital(pieces(name, count)),
+  piecesOf: (thing, count) => capital(pieces(thing, count)),
   pieces,
   notStated: 'not stated: ask before you go on',
   torqueToSet: 'Torque to set',
@@ -104,7 +117,7 @@ export const englishPhrases: Phrases = {
   superseded: (number, by) => `${number} (superseded by ${by})`,
 };
 
-function pieces(name: string, count: number, of = count): string {
+function pieces({ name }: Thing, count: number, of = count): string {
   if (count < of) return `${plural(name)} (${count} of ${of})`;
   return count > 1 ? `${plural(name)} (${count})` : name;
 }
