@@ -33,7 +33,8 @@ export class ProseReader {
       pieces.push(before, this.#mention({ kind: match.groups?.kind, id: match.groups?.id ?? '' }, before));
       from = match.index + match[0].length;
     }
-    return join(...pieces, written.slice(from));
+    const whole = join(...pieces, written.slice(from));
+    return this.writing.grammar.contract?.(whole) ?? whole;
   }
 
   step(id: string): Prose {

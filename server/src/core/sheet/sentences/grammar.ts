@@ -39,6 +39,8 @@ export interface Grammar {
   mention(thing: Thing, wordsBefore: string): Prose;
   /** A list of numbers or short names: `1, 3, 2, 4`. */
   series(items: readonly string[]): string;
+  /** Draws words together that run into one where they meet: `de el eje` to `del eje`. Absent where none do. */
+  readonly contract?: (prose: Prose) => Prose;
 }
 
 /** What a sentence is put together from. */

@@ -2,8 +2,9 @@ import type { Instruction } from '../../model/generated/types';
 import type { Prose, SheetLanguage } from '../sheet';
 import { english } from './english';
 import type { SentenceFacts, SheetWriting } from './language';
+import { spanish } from './spanish';
 
-const byLanguage: { readonly [Language in SheetLanguage]: SheetWriting } = { en: english, de: english, es: english };
+const byLanguage: { readonly [Language in SheetLanguage]: SheetWriting } = { en: english, de: english, es: spanish };
 
 export function writingFor(language: SheetLanguage): SheetWriting {
   return byLanguage[language];
