@@ -1,8 +1,10 @@
 import type { BuildSet } from '../../builds';
 import type { BalanceInstruction, CalculateInstruction, Limit, MeasureInstruction } from '../../model/generated/types';
 import type { ByBuild, QuantityValue, Text } from '../../model/values';
+import type { Acceptance } from '../acceptance';
 import { capital } from '../sentences/grammar';
 import type { Reading } from '../sheet';
+import { acceptancesOf, atMostOf } from './acceptances';
 import type { BuildContext } from './buildContext';
 import { merged, valuesIn } from './valuesIn';
 
@@ -34,14 +36,15 @@ export function unbalanceOf(one: BalanceInstruction, where: BuildSet, context: B
   if (one.balance === undefined) return undefined;
   const id = one.balance.id;
   const group = context.procedure.family?.value.balanceGroups?.find((entry) => entry.id.id === id)?.value;
-  const name = context.writing.phrases.residualUnbalance(context.names.value(id).name);
+  const name = context.writing.phrases.residualUnbalance(context.names.value(id));
   const planes = group?.planes?.value ?? 1;
   const places = planes > 1 ? context.writing.phrases.planes(planes) : [];
   if (one.accept !== undefined || group?.permissible === undefined) {
     return blanks(name, one.accept, 'unbalance', false, where, context, places);
   }
   const reading = blanks(name, undefined, 'unbalance', false, where, context, places);
-  return { ...reading, limits: atMost(group.permissible, context) };
+  const most = atMostOf(group.permissible, context);
+  return { ...reading, limits: atMost(group.permissible, context), ...accepted(most === undefined ? [] : [most]) };
 }
 
 /** Limits in words, one for each outcome where they differ; undefined where the value is only written down. */
@@ -101,7 +104,11 @@ function blanks(
     stated,
   );
   const reading = { name, unit, rows: [], places: [...places] };
-  return limits === undefined ? reading : { ...reading, limits };
+  return limits === undefined ? reading : { ...reading, limits, ...accepted(acceptancesOf(accept, where, context)) };
+}
+
+function accepted(accepts: Acceptance[]): Pick<Reading, 'accepts'> {
+  return accepts.length === 0 ? {} : { accepts };
 }
 
 function limitDimension(accept: ByBuild<QuantityValue> | undefined): string {
