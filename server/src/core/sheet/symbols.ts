@@ -4,10 +4,11 @@ import type { SignalWord, TurnDirection } from './sheet';
  * The few symbols a sheet needs, drawn once for every printer. `currentColor` lets HTML follow the theme;
  * `inkSvg` turns it black for paper.
  */
+// Solid, with the mark left open: it shows the ground of the panel, in black and white too.
 const alertTriangle =
-  '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 24 22">' +
-  '<path d="M12 1.6 22.9 20.4H1.1Z" fill="none" stroke="currentColor" stroke-width="2" stroke-linejoin="round"/>' +
-  '<path d="M10.7 7.6h2.6l-.5 6.6h-1.6Z" fill="currentColor"/><circle cx="12" cy="17" r="1.4" fill="currentColor"/></svg>';
+  '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 24 22"><path fill="currentColor" fill-rule="evenodd" d="' +
+  'M12 .8a1.6 1.6 0 0 1 1.4.8L23.7 19a1.6 1.6 0 0 1-1.4 2.4H1.7A1.6 1.6 0 0 1 .3 19L10.6 1.6A1.6 1.6 0 0 1 12 .8Z' +
+  'M10.4 6.6h3.2l-.6 7.4h-2ZM12 15.4a1.7 1.7 0 1 0 0 3.4 1.7 1.7 0 0 0 0-3.4Z"/></svg>';
 
 // An arc of 270 degrees with an arrow head at its end; the other direction is the same picture mirrored.
 const turnArrow = (mirror: string): string =>
