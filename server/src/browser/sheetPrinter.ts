@@ -4,6 +4,7 @@ import { PRODUCT_FILE, type ProductFileParams, type ProductFileResult } from '..
 import { engineName, fontNames, type PdfAssets, templateNames } from '../pdf/assets';
 import type { Carrier } from '../pdf/carrier';
 import { createThreadCarrier, type Typeset } from '../pdf/engineThread';
+import { finishPdf } from '../pdf/finishPdf';
 import { preparePrintJob } from '../pdf/printJob';
 import { BrowserEngineThread } from './browserEngineThread';
 
@@ -23,7 +24,9 @@ export class SheetPrinter {
     try {
       const { fonts } = await this.#readAssets();
       const files = preparePrintJob(sheet, new Map(), fonts);
-      return 'problem' in files ? files : await this.#carrier.typeset(files);
+      if ('problem' in files) return files;
+      const printed = await this.#carrier.typeset(files);
+      return 'problem' in printed ? printed : finishPdf(printed, sheet, 'ua');
     } catch (error) {
       this.#assets = undefined;
       return { problem: { kind: 'noEngine', message: error instanceof Error ? error.message : String(error) } };

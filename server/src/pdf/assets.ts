@@ -12,7 +12,21 @@ export interface PdfFonts {
   symbols: Uint8Array;
 }
 
-export const templateNames = ['sheet.typ', 'parts.typ', 'front.typ', 'steps.typ', 'torque.typ', 'work.typ', 'back.typ'];
+export const templateNames = [
+  'sheet.typ',
+  'parts.typ',
+  'front.typ',
+  'steps.typ',
+  'holdPoint.typ',
+  'particulars.typ',
+  'pieces.typ',
+  'readings.typ',
+  'torque.typ',
+  'turns.typ',
+  'work.typ',
+  'back.typ',
+  'proof.typ',
+];
 
 export const fontNames = {
   regular: 'NotoSans_400Regular.ttf',

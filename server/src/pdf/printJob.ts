@@ -2,12 +2,14 @@ import { bandOf, footLabel } from '../core/sheet/filledLabels';
 import { headerFacts } from '../core/sheet/htmlFront';
 import { labelsFor } from '../core/sheet/labels';
 import { breakLongWords, mapTexts, printableText } from '../core/sheet/printableText';
-import type { Sheet, SheetHeader } from '../core/sheet/sheet';
+import type { Sheet } from '../core/sheet/sheet';
 import { alertSymbol, inkSvg, turnSymbol } from '../core/sheet/symbols';
 import type { PdfFonts } from './assets';
+import { documentDate } from './documentDate';
 import { type FigureFiles, placeFigures } from './figures';
 import { missingGlyphs } from './fontCoverage';
 import type { PdfProblem } from './problem';
+import { placeProof } from './proof';
 
 /** Files that the template reads, by path from the main template. */
 export type JobFiles = Map<string, Uint8Array>;
@@ -23,6 +25,10 @@ const namesNotTexts = new Set([
   'paper',
   'sides',
   'path',
+  'codePath',
+  'identification',
+  'digest',
+  'sha',
   'look',
   'id',
   'stepId',
@@ -34,10 +40,13 @@ const namesNotTexts = new Set([
 /** Turns a sheet into the template's files, or says why it cannot be printed as it stands. */
 export function preparePrintJob(sheet: Sheet, given: FigureFiles, fonts: PdfFonts): JobFiles | { problem: PdfProblem } {
   const placed = placeFigures(withoutFindings(sheet), given);
-  const data = mapTexts(templateData(placed.sheet), (text) => breakLongWords(printableText(text)), namesNotTexts);
+  const proof = placeProof(placed.sheet, labelsFor(sheet.language));
+  const written = { ...templateData(withoutSources(placed.sheet)), proof: proof.placed };
+  const data = mapTexts(written, (text) => breakLongWords(printableText(text)), namesNotTexts);
   const missing = missingGlyphs([...textsOf(data), ...placed.texts], fonts);
   if (missing.length > 0) return { problem: { kind: 'missingGlyph', characters: missing } };
-  return new Map([...placed.files, ...symbolFiles(), ['data.json', utf8(JSON.stringify(data))]]);
+  const texts: [string, string][] = [...symbolFiles(), ...proof.files, ['data.json', JSON.stringify(data)]];
+  return new Map([...placed.files, ...texts.map(([name, text]) => [name, utf8(text)] as const)]);
 }
 
 function utf8(text: string): Uint8Array {
@@ -51,6 +60,12 @@ function withoutFindings(sheet: Sheet): Sheet {
     steps: phase.steps.map((step) => ({ ...step, findings: [] })),
   }));
   return { ...sheet, findings: [], phases };
+}
+
+// The texts that a sheet is made from are attached, not set in type, and need no glyphs.
+function withoutSources({ proof, ...sheet }: Sheet): Sheet {
+  if (proof === undefined) return sheet;
+  return { ...sheet, proof: { ...proof, builtFrom: proof.builtFrom.map((file) => ({ ...file, text: '' })) } };
 }
 
 function templateData(sheet: Sheet) {
@@ -75,23 +90,14 @@ function stepNumbers(sheet: Sheet): Record<string, number> {
   return Object.fromEntries(steps.map((step) => [step.id, step.number]));
 }
 
-function documentDate(header: SheetHeader): { year: number; month: number; day: number } | null {
-  const parts = /^(\d{4})-(\d\d)-(\d\d)$/u.exec(header.revisionDate ?? '');
-  if (parts === null) return null;
-  const [year, month, day] = parts.slice(1).map(Number) as [number, number, number];
-  const real = new Date(Date.UTC(year, month - 1, day));
-  return real.getUTCMonth() === month - 1 && real.getUTCDate() === day ? { year, month, day } : null;
-}
-
-function symbolFiles(): [string, Uint8Array][] {
+function symbolFiles(): [string, string][] {
   const alert = alertSymbol('warning') ?? '';
-  const files: [string, string][] = [
+  return [
     ['alert-black.svg', inkSvg(alert)],
     ['alert-white.svg', alert.replaceAll('currentColor', '#ffffff')],
     ['turn-clockwise.svg', inkSvg(turnSymbol('clockwise'))],
     ['turn-counter-clockwise.svg', inkSvg(turnSymbol('counter-clockwise'))],
   ];
-  return files.map(([name, svg]) => [name, utf8(svg)]);
 }
 
 function* textsOf(value: unknown): Generator<string> {

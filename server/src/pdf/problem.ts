@@ -4,6 +4,8 @@ export type PdfProblem =
   | { kind: 'missingGlyph'; characters: string[] }
   /** The engine refused the sheet, for example for a picture that is not what its name says. */
   | { kind: 'refused'; message: string }
+  /** An archived file has to say of which day it is. */
+  | { kind: 'archiveWithoutDate' }
   /** No engine could be started. */
   | { kind: 'noEngine'; message: string };
 
@@ -14,6 +16,8 @@ export function pdfProblemMessage(problem: PdfProblem): string {
       return `The sheet's fonts cannot print ${problem.characters.map(describeCharacter).join(', ')}; write it in another way`;
     case 'refused':
       return `The sheet could not be typeset: ${problem.message}`;
+    case 'archiveWithoutDate':
+      return 'An archived sheet is dated by its revision; give the date of the current revision under revisions';
     case 'noEngine':
       return `The typesetting engine could not be started: ${problem.message}`;
   }

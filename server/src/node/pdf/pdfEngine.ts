@@ -1,8 +1,10 @@
 import type { Sheet } from '../../core/sheet/sheet';
 import type { Carrier } from '../../pdf/carrier';
 import type { FigureFiles } from '../../pdf/figures';
+import { finishPdf } from '../../pdf/finishPdf';
 import { preparePrintJob } from '../../pdf/printJob';
 import type { PdfProblem } from '../../pdf/problem';
+import type { PdfStandard } from '../../pdf/xmp';
 import { readPdfAssets } from './assets';
 import { createNativeCarrier } from './nativeCarrier';
 import { createWasmCarrier } from './wasmCarrier';
@@ -10,18 +12,21 @@ import { bundledWorker, createWorkerCarrier } from './workerCarrier';
 
 export type { FigureFiles } from '../../pdf/figures';
 export { type PdfProblem, pdfProblemMessage } from '../../pdf/problem';
+export type { PdfStandard } from '../../pdf/xmp';
 
 export interface PdfOptions {
   /** `auto` takes the native engine where it is installed; `wasm` never does. Both give the same bytes. */
   carrier?: 'auto' | 'wasm';
   /** The worker's script; by default the one beside the bundle, and from source no worker at all. */
   workerFile?: string;
+  /** Which standards the file names itself by; PDF/UA-1 alone unless another is asked for. */
+  standard?: PdfStandard;
 }
 
 const warmCarriers = new Map<string, Promise<Carrier>>();
 
 /**
- * Prints a sheet as a tagged PDF. The bytes depend on the sheet and the figures alone: no clock, no machine's fonts.
+ * Prints a sheet as a tagged PDF with its sources attached. The bytes depend on the sheet and the figures alone: no clock, no machine's fonts.
  * `figures` holds the files that figures name; one that is missing prints its description instead. Never rejects.
  */
 export async function renderPdf(
@@ -33,7 +38,8 @@ export async function renderPdf(
     const files = preparePrintJob(sheet, figures, readPdfAssets().fonts);
     if ('problem' in files) return files;
     const printed = await (await carrierFor(options)).typeset(files);
-    if ('problem' in printed && printed.problem.kind === 'noEngine') warmCarriers.delete(carrierKey(options));
+    if (!('problem' in printed)) return finishPdf(printed, sheet, options.standard ?? 'ua');
+    if (printed.problem.kind === 'noEngine') warmCarriers.delete(carrierKey(options));
     return printed;
   } catch (error) {
     warmCarriers.delete(carrierKey(options));

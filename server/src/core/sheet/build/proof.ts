@@ -1,0 +1,43 @@
+import type { Snapshot } from '../../analysis/snapshot';
+import type { Uri } from '../../analysis/uri';
+import { sha256Hex } from '../../text/sha256';
+import type { SheetProof, SourceFile } from '../sheet';
+import { type NamedSource, sourcesOf } from './sources';
+
+/**
+ * What the sheet of a procedure is made from. The digest is that of a list of the sources, one line each, as the usual
+ * programs for checksums write and check it: SHA-256, two spaces, name, line feed.
+ */
+export function proofOf(snapshot: Snapshot, uri: Uri): SheetProof {
+  const builtFrom = sourcesOf(snapshot, uri).map(sourceFile);
+  const digest = digestOfFiles(builtFrom);
+  return { digest, short: shortDigest(digest), builtFrom };
+}
+
+export function digestOfFiles(files: readonly Pick<SourceFile, 'name' | 'sha'>[]): string {
+  return sha256Hex(files.map(({ name, sha }) => `${sha}  ${name}\n`).join(''));
+}
+
+/** Twelve digits in groups of four: enough that no two texts of a shop share them, few enough to compare by eye. */
+export function shortDigest(digest: string): string {
+  return [0, 4, 8].map((at) => digest.slice(at, at + 4)).join(' ');
+}
+
+function sourceFile({ name, text }: NamedSource): SourceFile {
+  return { name, sha: shaOf(text), text };
+}
+
+/** The newest digests by text: while one file is being written, the others stay as they are. */
+const known = new Map<string, string>();
+const MOST_KNOWN = 64;
+
+function shaOf(text: string): string {
+  const sha = known.get(text) ?? sha256Hex(text);
+  known.delete(text);
+  known.set(text, sha);
+  for (const oldest of known.keys()) {
+    if (known.size <= MOST_KNOWN) break;
+    known.delete(oldest);
+  }
+  return sha;
+}
