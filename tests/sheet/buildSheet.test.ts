@@ -9,7 +9,6 @@ import {
   EXAMPLE_PATHS,
   EXAMPLE_STORES,
 } from '../../server/src/core/rules/exampleDocuments';
-import { HAZARD_STATEMENTS } from '../../server/src/core/sheet/build/hazardStatements';
 import { buildSheet, type FindingAtStep, listSheetBuilds } from '../../server/src/core/sheet/buildSheet';
 import type { Sheet } from '../../server/src/core/sheet/sheet';
 import { openFiles } from '../support/memoryFiles';
@@ -280,11 +279,6 @@ phases: []
     const stores = files['stores/bay-1.stores.yaml']?.replace('size: 8 mm', 'size: 1/2 in') ?? '';
     const sheet = await sheetOfFiles({ ...files, 'stores/bay-1.stores.yaml': stores });
     expect(sheet.tools[0]?.size).toBe('1/2 in');
-  });
-
-  test('every code has a text, and no text ends with a stop', () => {
-    expect(Object.keys(HAZARD_STATEMENTS).filter((code) => !/^H\d{3}$/u.test(code))).toEqual([]);
-    expect(Object.values(HAZARD_STATEMENTS).filter(({ text }) => text === '' || text.endsWith('.'))).toEqual([]);
   });
 });
 

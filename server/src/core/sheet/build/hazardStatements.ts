@@ -1,79 +1,102 @@
-/** A hazard statement with the strongest signal word that its classes carry; some classes carry none. */
-export interface HazardStatement {
-  readonly text: string;
+import type { SheetLanguage } from '../sheet';
+import { english } from './hazardStatements/english';
+import { german } from './hazardStatements/german';
+import { spanish } from './hazardStatements/spanish';
+
+/** The statements of one language by their codes. A language has them all or it does not compile. */
+export type HazardTexts = { readonly [Code in keyof typeof english]: string };
+export type HazardCode = keyof HazardTexts;
+
+/** What a statement means for a label and for whoever works: with the strongest signal word that its classes carry. */
+interface HazardFacts {
+  /** Some classes carry none. */
   readonly signalWord?: 'danger' | 'warning';
   /** Protection that the statement asks for, in words of our own. */
   readonly wear?: 'eyes' | 'skin' | 'breath';
 }
 
-const danger = (text: string, wear?: HazardStatement['wear']): HazardStatement =>
-  wear === undefined ? { text, signalWord: 'danger' } : { text, signalWord: 'danger', wear };
-const warning = (text: string, wear?: HazardStatement['wear']): HazardStatement =>
-  wear === undefined ? { text, signalWord: 'warning' } : { text, signalWord: 'warning', wear };
+/** A hazard statement in the words of one language. */
+export interface HazardStatement extends HazardFacts {
+  readonly text: string;
+}
+
+const texts: { readonly [Language in SheetLanguage]: HazardTexts } = { en: english, de: german, es: spanish };
 
 /**
- * Codified hazard statements with their texts and signal words; only those that products of a workshop carry.
- *
- * The texts are from memory of the United Nations' Globally Harmonized System of Classification and Labelling of
- * Chemicals (GHS), Annex 3, section 1. Code, sense and, where it has one, signal word were compared with published
- * tables of the GHS and with safety data sheets for those marked `compared`; the others rest on memory alone.
+ * Signal words from memory of the GHS; those marked `compared` were held against published tables of the GHS and safety
+ * data sheets.
  */
-export const HAZARD_STATEMENTS: Readonly<Record<string, HazardStatement>> = {
-  H220: danger('Extremely flammable gas'),
-  H222: danger('Extremely flammable aerosol'), // compared
-  H223: warning('Flammable aerosol'),
-  H224: danger('Extremely flammable liquid and vapour'),
-  H225: danger('Highly flammable liquid and vapour'), // compared
-  H226: warning('Flammable liquid and vapour'), // compared
-  H227: warning('Combustible liquid'),
-  H228: danger('Flammable solid'),
-  H229: danger('Pressurized container: may burst if heated'), // compared
-  H280: warning('Contains gas under pressure; may explode if heated'),
-  H290: warning('May be corrosive to metals'),
-  H300: danger('Fatal if swallowed'),
-  H301: danger('Toxic if swallowed'),
-  H302: warning('Harmful if swallowed'),
-  H304: danger('May be fatal if swallowed and enters airways'), // compared
-  H310: danger('Fatal in contact with skin', 'skin'),
-  H311: danger('Toxic in contact with skin', 'skin'),
-  H312: warning('Harmful in contact with skin', 'skin'),
-  H314: danger('Causes severe skin burns and eye damage', 'eyes'), // compared
-  H315: warning('Causes skin irritation', 'skin'), // compared
-  H317: warning('May cause an allergic skin reaction', 'skin'), // compared
-  H318: danger('Causes serious eye damage', 'eyes'), // compared
-  H319: warning('Causes serious eye irritation', 'eyes'), // compared
-  H330: danger('Fatal if inhaled', 'breath'),
-  H331: danger('Toxic if inhaled', 'breath'),
-  H332: warning('Harmful if inhaled', 'breath'), // compared
-  H334: danger('May cause allergy or asthma symptoms or breathing difficulties if inhaled', 'breath'),
-  H335: warning('May cause respiratory irritation', 'breath'), // compared
-  H336: warning('May cause drowsiness or dizziness', 'breath'), // compared
-  H340: danger('May cause genetic defects'),
-  H341: warning('Suspected of causing genetic defects'),
-  H350: danger('May cause cancer'),
-  H351: warning('Suspected of causing cancer'), // compared
-  H360: danger('May damage fertility or the unborn child'),
-  H361: warning('Suspected of damaging fertility or the unborn child'), // compared
-  H370: danger('Causes damage to organs'),
-  H371: warning('May cause damage to organs'),
-  H372: danger('Causes damage to organs through prolonged or repeated exposure'),
-  H373: warning('May cause damage to organs through prolonged or repeated exposure'), // compared
-  H400: warning('Very toxic to aquatic life'),
-  H410: warning('Very toxic to aquatic life with long lasting effects'),
-  H411: { text: 'Toxic to aquatic life with long lasting effects' }, // compared
-  H412: { text: 'Harmful to aquatic life with long lasting effects' }, // compared
-  H413: { text: 'May cause long lasting harmful effects to aquatic life' },
+const facts: { readonly [Code in HazardCode]: HazardFacts } = {
+  H220: { signalWord: 'danger' },
+  H222: { signalWord: 'danger' }, // compared
+  H223: { signalWord: 'warning' },
+  H224: { signalWord: 'danger' },
+  H225: { signalWord: 'danger' }, // compared
+  H226: { signalWord: 'warning' }, // compared
+  H227: { signalWord: 'warning' },
+  H228: { signalWord: 'danger' },
+  H229: { signalWord: 'danger' }, // compared
+  H280: { signalWord: 'warning' },
+  H290: { signalWord: 'warning' },
+  H300: { signalWord: 'danger' },
+  H301: { signalWord: 'danger' },
+  H302: { signalWord: 'warning' },
+  H304: { signalWord: 'danger' }, // compared
+  H310: { signalWord: 'danger', wear: 'skin' },
+  H311: { signalWord: 'danger', wear: 'skin' },
+  H312: { signalWord: 'warning', wear: 'skin' },
+  H314: { signalWord: 'danger', wear: 'eyes' }, // compared
+  H315: { signalWord: 'warning', wear: 'skin' }, // compared
+  H317: { signalWord: 'warning', wear: 'skin' }, // compared
+  H318: { signalWord: 'danger', wear: 'eyes' }, // compared
+  H319: { signalWord: 'warning', wear: 'eyes' }, // compared
+  H330: { signalWord: 'danger', wear: 'breath' },
+  H331: { signalWord: 'danger', wear: 'breath' },
+  H332: { signalWord: 'warning', wear: 'breath' }, // compared
+  H334: { signalWord: 'danger', wear: 'breath' },
+  H335: { signalWord: 'warning', wear: 'breath' }, // compared
+  H336: { signalWord: 'warning', wear: 'breath' }, // compared
+  H340: { signalWord: 'danger' },
+  H341: { signalWord: 'warning' },
+  H350: { signalWord: 'danger' },
+  H351: { signalWord: 'warning' }, // compared
+  H360: { signalWord: 'danger' },
+  H361: { signalWord: 'warning' }, // compared
+  H370: { signalWord: 'danger' },
+  H371: { signalWord: 'warning' },
+  H372: { signalWord: 'danger' },
+  H373: { signalWord: 'warning' }, // compared
+  H400: { signalWord: 'warning' },
+  H410: { signalWord: 'warning' },
+  H411: {},
+  H412: {},
+  H413: {},
 };
 
-/** The statement of a code, also with its suffix, such as `H361d`; undefined for a code that is not in the table. */
-export function hazardStatement(code: string): HazardStatement | undefined {
-  const trimmed = code.trim();
-  return HAZARD_STATEMENTS[trimmed] ?? HAZARD_STATEMENTS[trimmed.slice(0, 4)];
+export const HAZARD_CODES = Object.keys(facts) as readonly HazardCode[];
+
+/** The statement of a code, also with its suffix, such as `H361d`; undefined for a code that is not in the tables. */
+export function hazardStatement(code: string, language: SheetLanguage): HazardStatement | undefined {
+  const known = knownCode(code);
+  return known && { text: texts[language][known], ...facts[known] };
 }
 
 /** The signal word of a label: danger takes the place of warning. */
 export function signalWordOf(codes: readonly string[]): 'danger' | 'warning' | undefined {
-  const words = codes.map((code) => hazardStatement(code)?.signalWord);
+  const words = codes.map((code) => factsOf(code)?.signalWord);
   if (words.includes('danger')) return 'danger';
   return words.includes('warning') ? 'warning' : undefined;
+}
+
+export function protectionOf(code: string): HazardFacts['wear'] {
+  return factsOf(code)?.wear;
+}
+
+function factsOf(code: string): HazardFacts | undefined {
+  const known = knownCode(code);
+  return known && facts[known];
+}
+
+function knownCode(code: string): HazardCode | undefined {
+  return [code.trim(), code.trim().slice(0, 4)].find((one): one is HazardCode => Object.hasOwn(facts, one));
 }

@@ -4,7 +4,7 @@ import type { Ref } from '../../model/values';
 
 import type { ConsumableAmount, ConsumableLine, Hazard, ToolLine } from '../sheet';
 import type { BuildContext } from './buildContext';
-import { hazardStatement, signalWordOf } from './hazardStatements';
+import { hazardStatement, protectionOf, signalWordOf } from './hazardStatements';
 
 /** The tools of this build in the order of the procedure's own list, then those that the list forgot. */
 export function toolLines(context: BuildContext): ToolLine[] {
@@ -51,7 +51,7 @@ export function consumableLines(context: BuildContext): ConsumableLine[] {
       name: context.names.consumable(id).name,
       ...usesOf(id, context),
       ...(signalWord === undefined ? {} : { signalWord }),
-      hazards: codes.map((code) => ({ code, text: hazardStatement(code)?.text ?? '' })),
+      hazards: codes.map((code) => ({ code, text: hazardStatement(code, context.options.language)?.text ?? '' })),
       ...(item?.expires?.day === undefined ? {} : { expires: item.expires.day }),
     };
   });
@@ -87,7 +87,7 @@ export function hazardsOf(lines: readonly ConsumableLine[]): Hazard[] {
 }
 
 function signalWordCell(code: string): Pick<Hazard, 'signalWord'> {
-  const signalWord = hazardStatement(code)?.signalWord;
+  const signalWord = signalWordOf([code]);
   return signalWord === undefined ? {} : { signalWord };
 }
 
@@ -97,15 +97,23 @@ function gravity({ signalWord }: Hazard): number {
 }
 
 /** What to wear: as the procedure says, else what the hazards ask for. */
-export function wearOf(lines: readonly ConsumableLine[], { procedure, names, writing }: BuildContext): string[] {
+export function wearOf(
+  lines: readonly ConsumableLine[],
+  { procedure, names, writing, options }: BuildContext,
+): string[] {
   const said = (procedure.value.protectiveEquipment ?? []).map((one) =>
     (names.written(one) ?? '').replace(/\.\s*$/u, ''),
   );
-  if (said.length > 0) return said.map((one) => one.replace(/^[A-Z](?=[a-z])/u, (letter) => letter.toLowerCase()));
-  const asked = new Set(lines.flatMap((line) => line.hazards.flatMap(({ code }) => hazardStatement(code)?.wear ?? [])));
+  // German writes its nouns with a capital, wherever they stand.
+  if (said.length > 0) return options.language === 'de' ? said : said.map(startingSmall);
+  const asked = new Set(lines.flatMap((line) => line.hazards.flatMap(({ code }) => protectionOf(code) ?? [])));
   return (['eyes', 'skin', 'breath'] as const)
     .filter((one) => asked.has(one))
     .map((one) => writing.phrases.protection(one));
+}
+
+function startingSmall(words: string): string {
+  return words.replace(/^\p{Lu}(?=\p{Ll})/u, (letter) => letter.toLowerCase());
 }
 
 function consumablesHere(context: BuildContext): string[] {
