@@ -114,7 +114,7 @@ function toolsHtml({ sheet, labels }: HtmlContext): Html | undefined {
 function consumablesHtml({ sheet, labels }: HtmlContext): Html | undefined {
   if (sheet.consumables.length === 0) return undefined;
   const heads = [labels.atHand, labels.consumable, labels.amount, labels.labelHazards];
-  const words = { danger: labels.signalDanger, warning: labels.signalWarning };
+  const words = { danger: labels.labelDanger, warning: labels.labelWarning };
   const rows = sheet.consumables.map((line) => [
     tickBox(line.name),
     escapeHtml(line.name),
