@@ -98,6 +98,7 @@ const REQUESTS: Readonly<Record<string, Params>> = {
   'witnessmark/buildsPassing': ({ uri }) => ({ uri }),
   'witnessmark/failingBuilds': ({ uri }) => ({ uri }),
   'witnessmark/sheetHtml': ({ uri }) => ({ uri }),
+  'witnessmark/sheetPatch': ({ uri }) => ({ uri }),
   'witnessmark/chartHtml': ({ uri }) => ({ uri }),
   'witnessmark/printSheet': ({ uri }) => ({ uri, target: `${FAR}/sheet.pdf` }),
 };

@@ -73,6 +73,48 @@ export interface SheetHtmlResult extends BuildsResult {
   readonly errors: number;
 }
 
+/** Asks for the page as a change of the one that was answered last. */
+export interface SheetPatchParams extends SheetHtmlParams {
+  /** The version of the page that the reader has; absent where it has none. */
+  readonly since?: number;
+}
+
+/**
+ * A piece of a page. Its `key` stays the same as long as it is about the same thing. A piece without `html` is the one that
+ * the reader has by that key; one with `parts` is an element that holds them.
+ */
+export type PageBlock =
+  | { readonly key: string; readonly html?: string }
+  | {
+      readonly key: string;
+      readonly element: 'main' | 'section';
+      readonly attributes: Readonly<Record<string, string>>;
+      readonly parts: readonly PageBlock[];
+    };
+
+export interface PagePatch {
+  readonly version: number;
+  /** The version that pieces without markup are taken from; absent where every piece has its own. */
+  readonly since?: number;
+  /** Tag of the language that the page is in. */
+  readonly language: string;
+  readonly bodyClass: string;
+  /** Absent where it is as it was. */
+  readonly style?: string;
+  /** The whole body, in its order. */
+  readonly blocks: readonly PageBlock[];
+  /** Where each step stands, in UTF-16 code units, in the order of the sheet. */
+  readonly sources: readonly number[];
+}
+
+export interface SheetPatchResult extends BuildsResult {
+  readonly page: PagePatch;
+  /** The build that is shown; absent where none exists. */
+  readonly build?: BuildChoice | undefined;
+  /** How many errors stand. */
+  readonly errors: number;
+}
+
 export interface ChartHtmlParams {
   readonly uri: string;
   /** Id of a build; the first one where it is absent or no longer exists. */
@@ -108,6 +150,7 @@ export const BUILDS_PASSING: RequestName<BuildsPassingParams, BuildsPassingResul
 };
 export const FAILING_BUILDS: RequestName<BuildsParams, FailingBuildsResult> = { method: 'witnessmark/failingBuilds' };
 export const SHEET_HTML: RequestName<SheetHtmlParams, SheetHtmlResult> = { method: 'witnessmark/sheetHtml' };
+export const SHEET_PATCH: RequestName<SheetPatchParams, SheetPatchResult> = { method: 'witnessmark/sheetPatch' };
 export const CHART_HTML: RequestName<ChartHtmlParams, ChartHtmlResult> = { method: 'witnessmark/chartHtml' };
 export const PRINT_SHEET: RequestName<PrintSheetParams, PrintSheetResult> = { method: 'witnessmark/printSheet' };
 export const SHEET_CHANGED: NotificationName<SheetChangedParams> = { method: 'witnessmark/sheetChanged' };

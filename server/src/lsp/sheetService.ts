@@ -7,11 +7,11 @@ import { type BuildSpace, countBuilds, pickBuild } from '../core/builds';
 import { buildChart } from '../core/chart/buildChart';
 import { chartToHtml } from '../core/chart/chartHtml';
 import { buildSheet, listSheetBuilds } from '../core/sheet/buildSheet';
-import { sheetToHtml } from '../core/sheet/html';
+import { type SheetPage, sheetToHtml, sheetToPage } from '../core/sheet/html';
 import type { Sheet } from '../core/sheet/sheet';
 import type { CheckedDocument } from './checkedDocuments';
-import { messagePage } from './messagePage';
-import type { BuildChoice, BuildsResult, ChartHtmlResult, SheetHtmlResult } from './protocol';
+import { messagePage, messagePieces } from './messagePage';
+import type { BuildChoice, BuildsResult, ChartHtmlResult, SheetHtmlResult, SheetPatchResult } from './protocol';
 
 /** The sheet that was asked for, or why there is none. */
 export type AskedSheet =
@@ -40,15 +40,37 @@ export function askForSheet(checked: CheckedDocument | undefined, build?: string
   return { is: 'sheet', sheet, build: { id: picked.build.id, label: picked.build.label } };
 }
 
-/** The page for a preview; a build that no longer exists gives way to the plainest one. */
-export function sheetPage(checked: CheckedDocument | undefined, build?: string, paper?: Paper): SheetHtmlResult {
-  const choices = buildsOfProcedure(checked);
+/** What a preview shows of a procedure beside its page. */
+export interface ShownSheet extends BuildsResult {
+  readonly asked: AskedSheet;
+  readonly build: BuildChoice | undefined;
+  readonly errors: number;
+}
+
+/** The sheet for a preview; a build that no longer exists gives way to the plainest one. */
+export function sheetShown(checked: CheckedDocument | undefined, build?: string, paper?: Paper): ShownSheet {
   const wanted = askForSheet(checked, build, paper);
   const asked = wanted.is === 'none' && build !== undefined ? askForSheet(checked, undefined, paper) : wanted;
-  const errors = errorsIn(checked);
-  if (asked.is === 'none')
-    return { ...choices, html: messagePage('No step sheet', asked.why), build: undefined, errors };
-  return { ...choices, html: sheetToHtml(asked.sheet, { mode: 'preview' }), build: asked.build, errors };
+  const shown = asked.is === 'none' ? undefined : asked.build;
+  return { ...buildsOfProcedure(checked), asked, build: shown, errors: errorsIn(checked) };
+}
+
+/** The whole page for a preview. */
+export function sheetPage(checked: CheckedDocument | undefined, build?: string, paper?: Paper): SheetHtmlResult {
+  const { asked, ...shown } = sheetShown(checked, build, paper);
+  const html =
+    asked.is === 'none' ? messagePage('No step sheet', asked.why) : sheetToHtml(asked.sheet, { mode: 'preview' });
+  return { ...shown, html };
+}
+
+/** The same in pieces. */
+export function sheetPieces(
+  checked: CheckedDocument | undefined,
+  build?: string,
+  paper?: Paper,
+): Omit<SheetPatchResult, 'page'> & { readonly page: SheetPage } {
+  const { asked, ...shown } = sheetShown(checked, build, paper);
+  return { ...shown, page: asked.is === 'none' ? messagePieces('No step sheet', asked.why) : sheetToPage(asked.sheet) };
 }
 
 /** The chart for a preview; a build that no longer exists gives way to the plainest one. */

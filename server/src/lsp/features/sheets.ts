@@ -1,10 +1,19 @@
 import type { Connection } from 'vscode-languageserver';
 import { toCoreUri } from '../convert';
 import type { Feature } from '../feature';
-import type { BuildsParams, ChartHtmlParams, RequestName, SheetHtmlParams } from '../protocol';
-import { BUILDS, CHART_HTML, PRINT_SHEET, type PrintSheetParams, type PrintSheetResult, SHEET_HTML } from '../protocol';
+import type { BuildsParams, ChartHtmlParams, RequestName, SheetHtmlParams, SheetPatchParams } from '../protocol';
+import {
+  BUILDS,
+  CHART_HTML,
+  PRINT_SHEET,
+  type PrintSheetParams,
+  type PrintSheetResult,
+  SHEET_HTML,
+  SHEET_PATCH,
+} from '../protocol';
+import { SentPages } from '../sentPages';
 import type { Session } from '../session';
-import { askForSheet, buildsOfProcedure, chartPage, errorsIn, sheetPage } from '../sheetService';
+import { askForSheet, buildsOfProcedure, chartPage, errorsIn, sheetPage, sheetPieces } from '../sheetService';
 
 /** The step sheet: its builds, its page beside the text, its print; and the chart of the walk. Requests of our own, for our own client. */
 export const sheets: Feature = {
@@ -15,6 +24,12 @@ export const sheets: Feature = {
     answer(connection, session, SHEET_HTML, async ({ uri, build, paper }: SheetHtmlParams) => {
       session.sheetsShown.add(toCoreUri(uri));
       return sheetPage(await checked(uri), build, paper);
+    });
+    const sent = new SentPages();
+    answer(connection, session, SHEET_PATCH, async ({ uri, build, paper, since }: SheetPatchParams) => {
+      session.sheetsShown.add(toCoreUri(uri));
+      const { page, ...shown } = sheetPieces(await checked(uri), build, paper);
+      return { ...shown, page: sent.patch(toCoreUri(uri), page, since) };
     });
     answer(connection, session, CHART_HTML, async ({ uri, build }: ChartHtmlParams) => {
       session.sheetsShown.add(toCoreUri(uri));
