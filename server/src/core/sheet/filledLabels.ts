@@ -1,5 +1,5 @@
 import { fillLabel, type Labels } from './labels';
-import type { ConsumableAmount, FateKind } from './sheet';
+import type { ConsumableAmount, FateKind, TimeBlank } from './sheet';
 
 /** The words of the band. A draft without errors is not alarming, so that its band is only framed. */
 export interface Band {
@@ -63,4 +63,24 @@ export function fateLabel(labels: Labels, kind: FateKind): string {
     off: labels.fateOff,
   };
   return words[kind];
+}
+
+/** `Temperature, 110 ± 5 °C`: what is written into a blank for a time or a temperature. */
+export function timeLabel(labels: Labels, time: TimeBlank): string {
+  switch (time.kind) {
+    case 'on':
+      return time.what === undefined ? labels.putOn : fillLabel(labels.putOnOf, { what: time.what });
+    case 'earliest':
+      return fillLabel(labels.earliestLoad, { after: time.after });
+    case 'start':
+      return labels.started;
+    case 'end':
+      return time.after === undefined ? labels.ended : fillLabel(labels.endedAfter, { after: time.after });
+    case 'in':
+      return labels.timeIn;
+    case 'out':
+      return labels.timeOut;
+    case 'temperature':
+      return time.limits === undefined ? labels.temperature : fillLabel(labels.temperatureOf, { limits: time.limits });
+  }
 }

@@ -1,5 +1,8 @@
 import { cautionsHtml } from './htmlCautions';
+import { figureHtml } from './htmlFigures';
+import { holdPointHtml } from './htmlHoldPoint';
 import { remembered } from './htmlMemo';
+import { particularsHtml } from './htmlParticulars';
 import {
   conditionHtml,
   el,
@@ -7,14 +10,12 @@ import {
   type Html,
   type HtmlContext,
   proseHtml,
-  svgDataUrl,
   tickBox,
   withAttributes,
 } from './htmlText';
-import { torqueHtml } from './htmlTorque';
 import { looseEndsHtml } from './htmlWork';
 import { fillLabel } from './labels';
-import type { IfNot, Instruction, Prose, Reading, SheetFigure, SheetFinding, SheetPhase, SheetStep } from './sheet';
+import type { IfNot, Instruction, Prose, SheetFinding, SheetPhase, SheetStep } from './sheet';
 
 /** A part of the page with a name that it keeps. */
 export interface NamedPart {
@@ -60,15 +61,19 @@ function contentHtml(step: Omit<SheetStep, 'source'>, context: HtmlContext): Htm
     context.options.mode === 'preview' ? findingsHtml(step.findings, context) : undefined,
     conditionHtml(step.condition, context.labels),
     cautionsHtml(step.cautions, context.labels),
-    step.figures.map((figure) => figureHtml(figure, context)),
-    el(
-      'ol',
-      { class: 'instructions' },
-      ...step.instructions.map((each, at) => instructionHtml(each, `${step.number}.${at + 1}`, context)),
-    ),
+    actsHtml(step, context),
     notesHtml(step.notes, context),
     step.sign === undefined ? undefined : holdPointHtml(step.sign, context),
   );
+}
+
+/** The pictures stand below the first instruction, as on the printed page. */
+function actsHtml(step: Omit<SheetStep, 'source'>, context: HtmlContext): Html[] {
+  const acts = step.instructions.map((each, at) => instructionHtml(each, `${step.number}.${at + 1}`, context));
+  const figures = step.figures.map((figure) => figureHtml(figure, context));
+  const lists = figures.length === 0 ? [acts] : [acts.slice(0, 1), acts.slice(1)];
+  const [first, rest] = lists.map((list) => (list.length === 0 ? [] : [el('ol', { class: 'instructions' }, ...list)]));
+  return [...(first ?? []), ...figures, ...(rest ?? [])];
 }
 
 function stepTitleHtml(step: Omit<SheetStep, 'source'>, { labels }: HtmlContext): Html {
@@ -106,42 +111,6 @@ function instructionHtml(instruction: Instruction, number: string, context: Html
   );
 }
 
-function particularsHtml(instruction: Instruction, context: HtmlContext): (Html | undefined)[] {
-  const { torque, figure, reading, choices, check, record } = instruction;
-  const accept = check?.accept;
-  return [
-    figure && figureHtml(figure, context),
-    torque && torqueHtml(torque, context),
-    reading && readingHtml(reading, context),
-    choices && choicesHtml(choices),
-    accept === undefined
-      ? undefined
-      : el('p', { class: 'accept' }, escapeHtml(fillLabel(context.labels.accept, { text: accept }))),
-    ...(record?.labels ?? []).map((label) =>
-      el('p', { class: 'record' }, escapeHtml(label), el('span', { class: 'blank long' })),
-    ),
-  ];
-}
-
-export function choicesHtml(values: readonly string[]): Html {
-  return el('ul', { class: 'choices' }, ...values.map((value) => el('li', {}, tickBox(value), escapeHtml(value))));
-}
-
-function readingHtml(reading: Reading, { labels }: HtmlContext): Html {
-  const limits = reading.limits === undefined ? labels.recordOnly : `${labels.limits}: ${reading.limits}`;
-  const places = reading.places.length === 0 ? [labels.reading] : reading.places;
-  const rows = reading.rows.length === 0 ? [reading.name] : reading.rows;
-  // The limits head the column of names, so that a single reading takes two short lines and no more.
-  const heads = [limits, ...places].map((head) => el('th', { scope: 'col' }, escapeHtml(head)));
-  const blank = el('td', { class: 'to-fill' }, escapeHtml(reading.unit));
-  const body = rows.map((row) => el('tr', {}, el('th', { scope: 'row' }, escapeHtml(row)), ...places.map(() => blank)));
-  return el(
-    'div',
-    { class: 'reading' },
-    el('table', {}, el('thead', {}, el('tr', {}, ...heads)), el('tbody', {}, ...body)),
-  );
-}
-
 function ifNotHtml(ifNot: IfNot, number: string, context: HtmlContext): Html {
   const further = ifNot.instructions.map((each, at) => instructionHtml(each, `${number}.${at + 1}`, context));
   return el(
@@ -152,40 +121,9 @@ function ifNotHtml(ifNot: IfNot, number: string, context: HtmlContext): Html {
   );
 }
 
-export function figureHtml(figure: SheetFigure, { options }: HtmlContext): Html {
-  const url = figure.image.kind === 'svg' ? svgDataUrl(figure.image.svg) : options.figureUrl?.(figure.image.name);
-  const picture =
-    url === undefined
-      ? el('p', { class: 'no-picture' }, escapeHtml(figure.alt))
-      : el('img', { src: url, alt: figure.alt });
-  return el(
-    'figure',
-    {},
-    picture,
-    figure.caption === undefined ? undefined : el('figcaption', {}, escapeHtml(figure.caption)),
-  );
-}
-
 function notesHtml(notes: readonly Prose[], { labels }: HtmlContext): Html[] {
   return notes.map((note) =>
     el('p', { class: 'note' }, el('strong', {}, escapeHtml(`${labels.note}: `)), proseHtml(note)),
-  );
-}
-
-function holdPointHtml(who: string, { labels }: HtmlContext): Html {
-  const blanks = [labels.name, labels.signature, labels.date].map((label) =>
-    el('span', { class: 'sign-field' }, escapeHtml(label), el('span', { class: 'blank' })),
-  );
-  return el(
-    'div',
-    { class: 'hold-point', role: 'group', 'aria-label': labels.holdPoint },
-    el(
-      'p',
-      {},
-      el('strong', {}, escapeHtml(`${labels.holdPoint}. `)),
-      escapeHtml(fillLabel(labels.holdPointText, { who })),
-    ),
-    el('p', { class: 'sign-fields' }, ...blanks),
   );
 }
 

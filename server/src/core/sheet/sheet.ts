@@ -1,7 +1,7 @@
 import type { Acceptance } from './acceptance';
 import type { PieceGrid, RenewalBox, Sum, TimeBlank, TurnLine } from './stepBlocks';
 
-export type { GridRow, PieceGrid, RenewalBox, Sum, SumTerm, TimeBlank, TurnLine } from './stepBlocks';
+export type { GridRow, PieceBand, PieceGrid, RenewalBox, Sum, SumTerm, TimeBlank, TurnLine } from './stepBlocks';
 
 import type { PortCaps, ReceivedUnit, SentSlip, SheetRecord } from './recordSheet';
 

@@ -1,12 +1,12 @@
 import type { BuildSet } from '../../builds';
 import type { Ref } from '../../model/values';
-import { capital, plain } from '../sentences/grammar';
+import { capital } from '../sentences/grammar';
 import type { TurnFacts } from '../sentences/language';
-import type { Hand } from '../sheet';
+import type { RenewalBox } from '../sheet';
 import type { BuildContext } from './buildContext';
 import type { Instruction } from './instructionKeys';
 import { findableValues } from './sentenceFacts';
-import { handCases, turnFacts, turnOf } from './turning';
+import { handCases, turnFacts } from './turning';
 
 const UNKNOWN_TURN: TurnFacts = { kind: 'unknown' };
 /** Kinds that come off by turning; a shaft has a thread too and does not. */
@@ -19,6 +19,8 @@ export interface Memory {
   readonly spunOff: ReadonlySet<Instruction>;
   /** Parts of which an instruction ticks whether they were used again. */
   readonly renewals: ReadonlyMap<Instruction, readonly Ref[]>;
+  /** How often an instruction comes up, where the work may go back over it. */
+  readonly rounds: ReadonlyMap<Instruction, number>;
 }
 
 /** The fasteners that an instruction turns. */
@@ -51,38 +53,12 @@ export function turnWords(
   return byHand ? UNKNOWN_TURN : facts;
 }
 
-/** Boxes to tick: what is found out, which way to turn where that was found out, and whether a part was renewed. */
-export function choicesOf(
-  one: Instruction,
-  where: BuildSet,
-  turned: readonly Ref[],
-  turn: TurnFacts,
-  memory: Memory,
-  context: BuildContext,
-): string[] {
-  if (one.verb === 'identify') return findableValues(one.identify?.id, context).map(capital);
-  if (turn.kind === 'open' && one.verb !== 'tighten') return turnChoices(turned, where, context);
-  const renewed = memory.renewals.get(one) ?? [];
-  return renewed.flatMap((ref) => context.writing.phrases.renewal(context.names.part(ref.id, where).name));
+/** Boxes to tick for what is found out. */
+export function choicesOf(one: Instruction, context: BuildContext): string[] {
+  return one.verb === 'identify' ? findableValues(one.identify?.id, context).map(capital) : [];
 }
 
-function turnChoices(refs: readonly Ref[], where: BuildSet, context: BuildContext): string[] {
-  const { phrases } = context.writing;
-  return refs.flatMap((ref) => {
-    const thing = context.names.part(ref.id, where);
-    return handCases(context.procedure.family?.part(ref.id), where, context).map((one) => {
-      const clause = context.conditions.clause(one.where, where);
-      const when = [
-        ...(refs.length > 1 || clause === undefined ? [capital(thing.name)] : []),
-        ...(clause === undefined ? [] : [phrases.when(clause)]),
-      ];
-      return [...when, directionWords(one.value, context)].join(': ');
-    });
-  });
-}
-
-function directionWords(hand: Hand | undefined, { writing }: BuildContext): string {
-  if (hand === undefined) return writing.phrases.notStated;
-  const turn = turnOf(hand, 'loosen');
-  return plain(writing.phrases.turn(turn.direction, turn.hand));
+/** Parts of which it is ticked here whether they are used again. */
+export function renewalsOf(one: Instruction, where: BuildSet, memory: Memory, { names }: BuildContext): RenewalBox[] {
+  return (memory.renewals.get(one) ?? []).map((ref) => ({ part: capital(names.part(ref.id, where).name) }));
 }

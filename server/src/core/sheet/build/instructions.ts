@@ -7,12 +7,15 @@ import type { HoldFacts } from '../sentences/language';
 import type { Instruction as SheetInstruction } from '../sheet';
 import type { BuildContext } from './buildContext';
 import { cautionsOf } from './cautions';
-import { choicesOf, type Memory, turnedRefs, turnWords } from './choices';
+import { choicesOf, type Memory, renewalsOf, turnedRefs, turnWords } from './choices';
 import { ifNotOf } from './ifNot';
 import { type Instruction, ifNotValue } from './instructionKeys';
 import { checkFor, figureFor, readingFor, recordFor } from './particulars';
 import { holdFacts, sentenceFacts } from './sentenceFacts';
+import { sumFor } from './sums';
+import { timeBlanks } from './timeBlanks';
 import { torqueCallout } from './torque';
+import { turnLines } from './turnLines';
 
 export type { Memory } from './choices';
 
@@ -54,15 +57,20 @@ function singleInstruction(
   const turn = turnWords(one, turned, where, memory, context);
   const decided = { where, turn, hold, torque: torque?.setting, discarded: memory.discarded.get(one) ?? [] };
   const sentence = writeSentence(one, sentenceFacts(one, decided, context), context.writing);
-  const choices = choicesOf(one, where, turned, turn, memory, context);
+  const rounds = memory.rounds.get(one) ?? 1;
+  const reading = readingFor(one, where, rounds, context);
   return {
     text: closedSentence(one, sentence),
     cautions: cautionsOf(one, context),
     notes: [],
     ...defined('condition', context.conditions.condition(where, outer)),
     ...defined('torque', torque),
-    ...defined('reading', readingFor(one, where, context)),
-    ...defined('choices', choices.length === 0 ? undefined : choices),
+    ...filled('turning', turnLines(one, turned, turn, where, context)),
+    ...defined('reading', reading),
+    ...defined('sum', sumFor(one, reading, where, rounds, context)),
+    ...filled('times', timeBlanks(one, context)),
+    ...filled('choices', choicesOf(one, context)),
+    ...filled('renewals', renewalsOf(one, where, memory, context)),
     ...defined('check', checkFor(one, where, context)),
     ...defined('record', recordFor(one, where, context)),
     ...defined('figure', figureFor(one, context)),
@@ -92,6 +100,13 @@ function defined<Key extends keyof SheetInstruction>(
   value: SheetInstruction[Key] | undefined,
 ): Partial<SheetInstruction> {
   return value === undefined ? {} : { [key]: value };
+}
+
+function filled<Key extends 'turning' | 'times' | 'choices' | 'renewals'>(
+  key: Key,
+  value: NonNullable<SheetInstruction[Key]>,
+): Partial<SheetInstruction> {
+  return value.length === 0 ? {} : { [key]: value };
 }
 
 function ifNotFor(one: Instruction, where: BuildSet, memory: Memory, context: BuildContext): SheetInstruction['ifNot'] {

@@ -5,9 +5,21 @@ import { figuresOf } from './figures';
 import type { Instruction } from './instructionKeys';
 import { limitOf, limitsText, readingOf, unbalanceOf } from './readings';
 
-export function readingFor(one: Instruction, where: BuildSet, context: BuildContext): SheetInstruction['reading'] {
-  if (one.verb === 'measure' || one.verb === 'calculate') return readingOf(one, where, context);
-  return one.verb === 'balance' ? unbalanceOf(one, where, context) : undefined;
+/** With as many rows as the work may come to it. */
+export function readingFor(
+  one: Instruction,
+  where: BuildSet,
+  rounds: number,
+  context: BuildContext,
+): SheetInstruction['reading'] {
+  const reading =
+    one.verb === 'measure' || one.verb === 'calculate'
+      ? readingOf(one, where, context)
+      : one.verb === 'balance'
+        ? unbalanceOf(one, where, context)
+        : undefined;
+  if (reading === undefined || rounds < 2) return reading;
+  return { ...reading, rounds };
 }
 
 export function checkFor(one: Instruction, where: BuildSet, context: BuildContext): SheetInstruction['check'] {
@@ -34,12 +46,9 @@ export function recordFor(
       // What the writer asks for beside the serial numbers needs a line of its own.
       return { labels: one.record === undefined && labels.length > 0 ? labels : [...labels, ''] };
     }
-    case 'tighten':
-      return one.plus === undefined ? undefined : { labels: [phrases.torqueToSet] };
     case 'choose':
-      return { labels: [phrases.sizeChosen] };
-    case 'wait':
-      return one.wait?.word === 'cure' ? { labels: [phrases.started] } : undefined;
+      // A size that is worked out is written down where it is.
+      return (one.size ?? []).length > 1 ? undefined : { labels: [phrases.sizeChosen] };
     default:
       return undefined;
   }

@@ -61,16 +61,20 @@ export function spunOff(procedure: ProcedureView, set: BuildSet): ReadonlySet<In
   return spun;
 }
 
+function replacedRefs(one: Instruction): readonly Ref[] {
+  return ifNotValue(one)?.replace ?? [];
+}
+
 /** The parts that an instruction may renew: what it inspects or replaces. */
 function renewedRefs(one: Instruction): readonly Ref[] {
-  const replaced = ifNotValue(one)?.replace ?? [];
+  const replaced = replacedRefs(one);
   const inspected = one.verb === 'inspect' ? (one.inspect ?? []) : [];
   return [...inspected.filter((ref) => replaced.every((other) => other.id !== ref.id)), ...replaced];
 }
 
 /**
  * Where it is ticked whether a part was used again: at the last instruction of the build that may renew it. Only parts
- * of which some step or instruction asks are in it.
+ * that are renewed on condition, or of which some step or instruction asks, are in it.
  */
 export function renewalBoxes(procedure: ProcedureView, set: BuildSet): ReadonlyMap<Instruction, readonly Ref[]> {
   const { space, family, steps } = procedure;
@@ -80,7 +84,9 @@ export function renewalBoxes(procedure: ProcedureView, set: BuildSet): ReadonlyM
   const last = new Map<string, { readonly at: Instruction; readonly ref: Ref }>();
   for (const { instruction } of views) {
     for (const ref of renewedRefs(instruction)) {
-      if (asked.has(ref.id) && family?.part(ref.id) !== undefined) last.set(ref.id, { at: instruction, ref });
+      const part = family?.part(ref.id);
+      const isDecided = part?.renew?.value === 'on-condition' && replacedRefs(instruction).includes(ref);
+      if (part !== undefined && (asked.has(ref.id) || isDecided)) last.set(ref.id, { at: instruction, ref });
     }
   }
   const boxes = new Map<Instruction, Ref[]>();

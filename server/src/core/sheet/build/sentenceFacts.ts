@@ -1,5 +1,5 @@
 import type { BuildSet } from '../../builds';
-import type { Ref, SignedTerm, Prose as WrittenProse } from '../../model/values';
+import type { QuantityValue, Ref, SignedTerm, Prose as WrittenProse } from '../../model/values';
 import { join } from '../sentences/grammar';
 import type { HoldFacts, SentenceFacts, TurnFacts } from '../sentences/language';
 import type { Prose, TorqueSetting } from '../sheet';
@@ -98,14 +98,18 @@ function gradeOf(one: Instruction, { procedure }: BuildContext): string | undefi
   return (one.grade ?? group?.value.grade)?.text;
 }
 
-/** The longest cure of what is waited for; undefined where any of it states none. */
-function cureOf(one: Instruction, { names, quantities }: BuildContext): string | undefined {
+function cureOf(one: Instruction, context: BuildContext): string | undefined {
   if (one.verb !== 'wait' || one.wait?.word !== 'cure') return undefined;
-  const cures = (one.of ?? []).map((ref) => names.consumableItem(ref.id)?.entry.value.cure);
+  const longest = longestCure(one.of ?? [], context);
+  return longest && context.quantities.inTwoUnits(longest).primary;
+}
+
+/** The longest time that any of the stuff needs; undefined where any of it states none. */
+export function longestCure(of: readonly Ref[], { names }: BuildContext): QuantityValue | undefined {
+  const cures = of.map((ref) => names.consumableItem(ref.id)?.entry.value.cure);
   const [first] = cures;
   if (first === undefined || cures.some((cure) => cure === undefined)) return undefined;
-  const longest = cures.reduce((a, b) => (hours(b) > hours(a) ? b : a), first);
-  return longest && quantities.inTwoUnits(longest).primary;
+  return cures.reduce((a, b) => (hours(b) > hours(a) ? b : a), first);
 }
 
 function hours(value: Parameters<BuildContext['quantities']['inTwoUnits']>[0] | undefined): number {
