@@ -8,6 +8,8 @@ export interface PdfAssets {
 export interface PdfFonts {
   regular: Uint8Array;
   bold: Uint8Array;
+  /** For the one word that its standard sets in italics. */
+  boldItalic: Uint8Array;
   /** Symbols that the text family lacks, in one weight. */
   symbols: Uint8Array;
 }
@@ -16,6 +18,8 @@ export const templateNames = [
   'sheet.typ',
   'parts.typ',
   'front.typ',
+  'form.typ',
+  'torqueTable.typ',
   'steps.typ',
   'holdPoint.typ',
   'particulars.typ',
@@ -31,6 +35,7 @@ export const templateNames = [
 export const fontNames = {
   regular: 'NotoSans_400Regular.ttf',
   bold: 'NotoSans_700Bold.ttf',
+  boldItalic: 'NotoSans_700Bold_Italic.ttf',
   symbols: 'DejaVuSans.ttf',
 } as const satisfies Record<keyof PdfFonts, string>;
 

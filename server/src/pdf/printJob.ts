@@ -1,4 +1,5 @@
 import { bandOf, footLabel } from '../core/sheet/filledLabels';
+import { formsOf } from '../core/sheet/forms';
 import { headerFacts } from '../core/sheet/htmlFront';
 import { labelsFor } from '../core/sheet/labels';
 import { breakLongWords, mapTexts, printableText } from '../core/sheet/printableText';
@@ -79,6 +80,7 @@ function templateData(sheet: Sheet) {
     foot: footLabel(labels, header),
     status: statuses[header.status],
     facts: headerFacts(header, labels),
+    forms: formsOf(sheet, labels),
     date: documentDate(header),
     stepNumbers: stepNumbers(sheet),
   };

@@ -1,3 +1,6 @@
+import { blockStyles } from './blockStyles';
+import { formStyles } from './formStyles';
+
 /**
  * The look of the HTML sheet: a quiet engineering sheet in ink on paper. Colour only repeats what shape and words
  * already say. In an editor's webview its theme variables count; elsewhere light or dark follows the reader's wish.
@@ -76,11 +79,12 @@ li > .torque, .reading, li > .choices, .accept, .record, .note, .if-not, figure,
 .to-fill { min-width: 7.5rem; height: 2.6rem; text-align: end; vertical-align: bottom; color: var(--faint); }
 .choices, .ticks { list-style: none; padding: 0; display: flex; flex-wrap: wrap; gap: .5rem 1.6rem; } .choices li, .ticks li { display: flex; gap: .6rem; align-items: center; }
 .choices { margin: .2rem 0 .4rem; } .field .choices { margin: 0; } .ticks { flex-direction: column; } .if-not { border-inline-start: 4px double var(--strong-line); padding-inline-start: .8rem; }
-.hold-point { border: 3px double var(--ink); padding: .6rem .9rem; margin: .6rem 0; break-inside: avoid; }
+.hold-point { margin: .6rem 0; break-inside: avoid; }
 .sign-fields, .fields { display: flex; flex-wrap: wrap; gap: .4rem 1.5rem; margin: 0; } .field { display: flex; align-items: center; gap: .6rem; }
 .loose-ends { border: 2px dashed var(--strong-line); padding: .6rem .9rem; margin: .8rem 0; break-inside: avoid; } .loose-list td:nth-child(3), .temporary-list td:nth-child(2) { white-space: nowrap; }
 .boxes, .bench { display: flex; flex-wrap: wrap; gap: .5rem; align-items: center; } .bench { gap: .2rem 1.4rem; padding-block: .2rem; } .bench > :first-child { flex: 1 1 12rem; } .bench .condition { flex-basis: 100%; margin: 0; }
 .fate-list td:first-child { width: min(11rem, 30%); } .choice { display: flex; gap: .5rem; align-items: center; }
+.notes-line { height: 2.2rem; border-bottom: 1px solid var(--line); }
 figure { margin-block: .5rem; break-inside: avoid; } figure img { max-width: 100%; max-height: 22rem; background: #ffffff; padding: .5rem; border: 1px solid var(--line); }
 .findings { list-style: none; padding: 0; margin: 0 0 .6rem; } .findings li { border: 1px dashed var(--strong-line); padding: .3rem .7rem; margin-bottom: .3rem; }
 .findings .error { border-style: solid; border-inline-start-width: 6px; } .findings code { margin-inline-start: .6rem; }
@@ -95,4 +99,4 @@ const print = `
 @media (forced-colors: active) { .signal, .band, figure img { forced-color-adjust: none; } }
 `;
 
-export const sheetStyles = themes + page + steps + print;
+export const sheetStyles = themes + page + steps + blockStyles + formStyles + print;

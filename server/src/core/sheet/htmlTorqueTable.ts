@@ -1,0 +1,66 @@
+import { conditionHtml, el, escapeHtml, type Html, type HtmlContext, join, table } from './htmlText';
+import { turnWords } from './htmlTurns';
+import type { ComputedBand, TorqueRow } from './sheet';
+
+/** Every torque once more, with a blank for each piece and for the number of the tool. */
+export function torqueTableHtml(context: HtmlContext): Html {
+  const { sheet, labels } = context;
+  const hasBands = sheet.torqueTable.some(({ bands }) => bands !== undefined);
+  const band = hasBands ? [labels.computedBand] : [];
+  const heads = [
+    labels.step,
+    labels.fastener,
+    labels.torque,
+    ...band,
+    labels.direction,
+    labels.toolsUsed,
+    labels.actual,
+  ];
+  const rows = sheet.torqueTable.map((row) => torqueRowHtml(row, hasBands, context));
+  const note = hasBands ? el('p', {}, escapeHtml(labels.computedBandNote)) : undefined;
+  return join([table('torques', heads, rows), note]);
+}
+
+function torqueRowHtml(row: TorqueRow, hasBands: boolean, { labels }: HtmlContext): (Html | Html[])[] {
+  const condition = conditionHtml(row.condition, labels);
+  const angle = row.angle === undefined ? '' : ` ${labels.thenTurn} ${row.angle}`;
+  const value =
+    row.primary === undefined
+      ? [el('strong', {}, escapeHtml(labels.torqueBlank))]
+      : [el('strong', { class: 'quantity' }, escapeHtml(row.primary)), el('strong', {}, escapeHtml(angle))];
+  const second = row.secondary === undefined ? [] : [el('p', {}, escapeHtml(`(${row.secondary})`))];
+  return [
+    el('a', { href: `#step-${row.stepId}` }, escapeHtml(String(row.step))),
+    [escapeHtml(row.fastener), ...(condition === undefined ? [] : [condition])],
+    [...value, ...second],
+    ...(hasBands ? [(row.bands ?? []).flatMap(bandHtml)] : []),
+    turnWords(row.turn, labels),
+    [
+      el('p', {}, escapeHtml(row.tools.join(', '))),
+      el('div', { class: 'blank-line' }, el('span', {}, escapeHtml(labels.toolNumber)), el('span', { class: 'blank' })),
+    ],
+    pieceBlanks(row.pieces ?? 1).map((label) =>
+      el('div', { class: 'blank-line' }, el('span', {}, escapeHtml(label)), el('span', { class: 'blank' })),
+    ),
+  ];
+}
+
+/** The labels of the blanks: one for each piece, as long as there are few enough to be told apart. */
+export function pieceBlanks(pieces: number): string[] {
+  if (pieces < 2 || pieces > MOST_PIECES) return [''];
+  return Array.from({ length: pieces }, (_, index) => String(index + 1));
+}
+
+const MOST_PIECES = 6;
+
+/** Set lightly beside the bold torque, so that nobody sets the wrench by it. */
+function bandHtml(band: ComputedBand): Html[] {
+  const when = band.when === undefined ? [] : [el('div', {}, escapeHtml(band.when))];
+  if (band.kind === 'none') return [...when, el('div', {}, escapeHtml(`– (${band.why})`))];
+  return [
+    ...when,
+    el('p', {}, escapeHtml(band.primary)),
+    el('p', {}, escapeHtml(`(${band.secondary})`)),
+    el('div', {}, el('small', {}, escapeHtml(band.of))),
+  ];
+}
