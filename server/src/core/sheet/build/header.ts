@@ -1,7 +1,9 @@
+import type { Build } from '../../builds';
 import type { RevisionLine, SheetHeader } from '../sheet';
 import type { BuildContext } from './buildContext';
 
-export function headerOf({ procedure, names, picked }: BuildContext): SheetHeader {
+export function headerOf(context: BuildContext): SheetHeader {
+  const { procedure, names, picked } = context;
   const { value, family } = procedure;
   const revision = value.revision?.text ?? '';
   const date = (value.revisions ?? []).find((one) => one.revision?.text === revision)?.date?.day;
@@ -15,16 +17,27 @@ export function headerOf({ procedure, names, picked }: BuildContext): SheetHeade
     // Whoever left the status out has not released it.
     status: value.status?.value ?? 'draft',
     family: names.written(family?.value.name) ?? family?.value.family?.id ?? '',
-    build: picked.build.label,
+    build: buildWords(picked.build, context),
     buildId: picked.build.id,
-    kits: kitNames(procedure),
+    kits: kitNames(context),
     ...Object.fromEntries(named),
   };
 }
 
-function kitNames(procedure: BuildContext['procedure']): string[] {
+function buildWords({ variant, finished, arrives }: Build, { names, writing }: BuildContext): string {
+  const options = (ids: readonly string[]) => ids.map((id) => names.option(id));
+  return writing.phrases.build({
+    variant: variant === '' ? undefined : names.variant(variant),
+    finished: options(finished),
+    ...(arrives === undefined ? {} : { arrives: options(arrives) }),
+  });
+}
+
+function kitNames({ procedure, writing }: BuildContext): string[] {
   return procedure.kits.map(({ value }) =>
-    [value.kit?.text, value.revision && `revision ${value.revision.text}`].filter((one) => one !== undefined).join(' '),
+    value.revision === undefined
+      ? (value.kit?.text ?? '')
+      : writing.phrases.kit(value.kit?.text ?? '', value.revision.text).trim(),
   );
 }
 

@@ -1,10 +1,11 @@
 import type { Instruction } from '../../model/generated/types';
 import type { Prose, SheetLanguage } from '../sheet';
 import { english } from './english';
+import { german } from './german';
 import type { SentenceFacts, SheetWriting } from './language';
 import { spanish } from './spanish';
 
-const byLanguage: { readonly [Language in SheetLanguage]: SheetWriting } = { en: english, de: english, es: spanish };
+const byLanguage: { readonly [Language in SheetLanguage]: SheetWriting } = { en: english, de: german, es: spanish };
 
 export function writingFor(language: SheetLanguage): SheetWriting {
   return byLanguage[language];

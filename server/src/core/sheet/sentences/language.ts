@@ -110,6 +110,8 @@ export interface NamedBuild {
 export interface Phrases {
   /** `V4-28R + 44 mm machined compressor wheel, received with no options`. */
   build(build: NamedBuild): string;
+  /** `K-V4-M revision 4`. */
+  kit(number: string, revision: string): string;
   /** `the hand of the compressor nut is left, or the unit arrived with the wide inlet ring`. */
   clause(alternatives: readonly Alternative[]): string;
   onlyWhen(clause: string): string;
@@ -128,6 +130,8 @@ export interface Phrases {
   piecesOf(thing: Thing, count: number): string;
   /** `cover screws (4)`, or of several: `cover screws (2 of 4)`. */
   pieces(thing: Thing, count: number, of?: number): string;
+  /** What the bench finds, as its value is written in the document: `left`. */
+  found(value: string): string;
   notStated: string;
   torqueToSet: string;
   sizeChosen: string;

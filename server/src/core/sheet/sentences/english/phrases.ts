@@ -70,6 +70,7 @@ function bandWords({ thread, propertyClass, standard, unknown, hasPrevailing }: 
 
 export const englishPhrases: Phrases = {
   build: buildWords,
+  kit: (number, revision) => `${number} revision ${revision}`,
   clause: (alternatives) => alternatives.map(alternativeWords).join(', or '),
   onlyWhen: (clause) => `Only when ${clause}`,
   when: (clause) => `When ${clause}`,
@@ -92,6 +93,7 @@ export const englishPhrases: Phrases = {
   atLeast: (value) => `at least ${value}`,
   piecesOf: (thing, count) => capital(pieces(thing, count)),
   pieces,
+  found: (value) => value,
   notStated: 'not stated: ask before you go on',
   torqueToSet: 'Torque to set',
   sizeChosen: 'Size chosen',

@@ -86,6 +86,7 @@ function bandWords({ thread, propertyClass, standard, unknown, hasPrevailing }: 
 
 export const spanishPhrases: Phrases = {
   build: buildWords,
+  kit: (number, revision) => `${number} revisión ${revision}`,
   clause: (alternatives) => contractedText(alternatives.map(alternativeWords).join(', o bien ')),
   onlyWhen: (clause) => `Solo si ${clause}`,
   when: (clause) => `Si ${clause}`,
@@ -102,6 +103,7 @@ export const spanishPhrases: Phrases = {
   atLeast: (value) => `como mínimo ${value}`,
   piecesOf: (thing, count) => capital(pieces(thing, count)),
   pieces,
+  found: foundWord,
   notStated: 'no indicado: pregunte antes de seguir',
   torqueToSet: 'Par que hay que ajustar',
   sizeChosen: 'Medida elegida',
