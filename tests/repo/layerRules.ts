@@ -15,6 +15,7 @@ export const coreLayers = [
   'walk',
   'workings',
   'rules',
+  'review',
   'ide',
 ] as const;
 
@@ -38,8 +39,8 @@ function upward(layer: string, index: number): ForbiddenRule[] {
 
 const coreRules: ForbiddenRule[] = [
   ...coreLayers.flatMap(upward),
-  forbid('core-upward-sheet', { path: `${core}sheet/` }, { path: `${core}(?:rules|ide|chart)/` }),
-  forbid('core-upward-chart', { path: `${core}chart/` }, { path: `${core}(?:rules|ide)/` }),
+  forbid('core-upward-sheet', { path: `${core}sheet/` }, { path: `${core}(?:rules|review|ide|chart)/` }),
+  forbid('core-upward-chart', { path: `${core}chart/` }, { path: `${core}(?:rules|review|ide)/` }),
   // Of the sheet the chart takes how markup is written, and nothing of what a sheet says.
   forbid('chart-markup-only', { path: `${core}chart/` }, { path: `${core}sheet/(?!htmlText\\.ts$)` }),
   forbid('core-base-low', { path: base }, { path: `${core}(?!text/)[^/]+/` }),
@@ -79,7 +80,10 @@ const shellRules: ForbiddenRule[] = [
   forbid(
     'pdf-packages',
     { path: '^server/src/pdf/' },
-    { path: 'node_modules/', pathNot: 'node_modules/(?:@myriaddreamin/typst-ts-web-compiler|@libpdf/core)/' },
+    {
+      path: 'node_modules/',
+      pathNot: 'node_modules/(?:@myriaddreamin/typst-ts-(?:web-compiler|renderer)|@libpdf/core)/',
+    },
   ),
   forbid('browser-without-node', { path: '^server/src/browser/' }, { path: '^(?:server/src/(?:node|cli)/|client/)' }),
   forbid('node-below-cli', { path: '^server/src/node/' }, { path: '^(?:server/src/(?:cli|browser)/|client/)' }),

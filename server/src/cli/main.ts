@@ -3,6 +3,7 @@ import { isCheckThread, runCheckThread } from './checking/checkThreads';
 import { CHECK_HELP, check } from './commands/check';
 import { EXPLAIN_HELP, explain } from './commands/explain';
 import { FORMAT_HELP, format } from './commands/format';
+import { REVIEW_HELP, review } from './commands/review';
 import { SERVE_HELP, serve } from './commands/serve';
 import { SHEET_HELP, sheet } from './commands/sheet';
 import { CommandProblem } from './problem';
@@ -17,6 +18,7 @@ interface Command {
 const COMMANDS: Readonly<Record<string, Command>> = {
   check: { help: CHECK_HELP, run: check },
   format: { help: FORMAT_HELP, run: format },
+  review: { help: REVIEW_HELP, run: review },
   sheet: { help: SHEET_HELP, run: sheet },
   explain: { help: EXPLAIN_HELP, run: explain },
   serve: { help: SERVE_HELP, run: (_, args) => serve(args) },
@@ -27,6 +29,7 @@ const HELP = `Witnessmark checks, previews and prints turbocharger rebuild proce
   witnessmark check PATH…      check documents
   witnessmark format PATH…     format documents, or say which would change (--check)
   witnessmark sheet FILE       print the step sheet of a procedure for a build
+  witnessmark review BASE      say what a change means, worst first
   witnessmark explain [RULE]   say what a rule is about, or how a value is worked out (--at)
   witnessmark serve --stdio    run the language server
 
