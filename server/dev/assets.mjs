@@ -10,6 +10,10 @@ const packaged = [
   },
   { from: '@expo-google-fonts/noto-sans/400Regular/NotoSans_400Regular.ttf', to: 'NotoSans_400Regular.ttf' },
   { from: '@expo-google-fonts/noto-sans/700Bold/NotoSans_700Bold.ttf', to: 'NotoSans_700Bold.ttf' },
+  {
+    from: '@expo-google-fonts/noto-sans/700Bold_Italic/NotoSans_700Bold_Italic.ttf',
+    to: 'NotoSans_700Bold_Italic.ttf',
+  },
   { from: '@expo-google-fonts/noto-sans/LICENSE_FONT', to: 'LICENCE-NotoSans.txt' },
   { from: 'dejavu-fonts-ttf/ttf/DejaVuSans.ttf', to: 'DejaVuSans.ttf' },
   { from: 'dejavu-fonts-ttf/LICENSE', to: 'LICENCE-DejaVuSans.txt' },

@@ -11,5 +11,5 @@ test.each([
   ['<text font-family="Arial" font-size="3">a</text>', '<text font-size="3">a</text>'],
 ])('the family of a drawing gives way to that of the sheet and nothing else is lost: %s', (inside, kept) => {
   const svg = (body: string): string => `<svg xmlns="http://www.w3.org/2000/svg">${body}</svg>`;
-  expect(printableSvg(svg(inside))).toBe(svg(kept).replace('<svg', '<svg font-family="Noto Sans, DejaVu Sans"'));
+  expect(printableSvg(svg(inside))).toBe(svg(kept).replace('<svg', '<svg font-family="SheetSans, SheetSymbol"'));
 });

@@ -48,15 +48,16 @@ export class SheetPrinter {
   }
 
   async #loadAssets(): Promise<PdfAssets> {
-    const [regular, bold, symbols, ...texts] = await Promise.all(
-      [fontNames.regular, fontNames.bold, fontNames.symbols, ...templateNames].map((name) =>
+    const [regular, bold, boldItalic, symbols, ...texts] = await Promise.all(
+      [...Object.values(fontNames), ...templateNames].map((name) =>
         this.#file(`assets/${name}`),
       ),
     );
-    if (regular === undefined || bold === undefined || symbols === undefined) throw new Error('a font is missing');
+    if (regular === undefined || bold === undefined || boldItalic === undefined || symbols === undefined)
+      throw new Error('a font is missing');
     const decoder = new TextDecoder();
     const templates = new Map(templateNames.map((name, at) => [name, decoder.decode(texts[at])]));
-    return { templates, fonts: { regular, bold, symbols } };
+    return { templates, fonts: { regular, bold, boldItalic, symbols } };
   }
 
   async #file(name: string): Promise<Uint8Array<ArrayBuffer>> {

@@ -1,4 +1,5 @@
 import type { Sheet, SheetFigure } from '../core/sheet/sheet';
+import { ownFamilies } from './ownFonts';
 
 /** Pictures that are files, by the name that the sheet gives them. */
 export type FigureFiles = ReadonlyMap<string, Uint8Array>;
@@ -54,7 +55,7 @@ export function printableSvg(svg: string): string {
     .replace(/\sfont-family\s*=\s*("[^"]*"|'[^']*')/gu, '')
     .replace(/font-family\s*:[^;"'}<]*('[^'<]*'|&quot;)?[^;"'}<]*;?/gu, '');
   const namespace = /<svg[^>]*\sxmlns\s*=/u.test(svg) ? '' : ' xmlns="http://www.w3.org/2000/svg"';
-  return withoutFamilies.replace('<svg', `<svg${namespace} font-family="Noto Sans, DejaVu Sans"`);
+  return withoutFamilies.replace('<svg', `<svg${namespace} font-family="${ownFamilies.text}, ${ownFamilies.symbols}"`);
 }
 
 function svgTexts(svg: string): string[] {

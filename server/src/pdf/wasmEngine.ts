@@ -1,6 +1,7 @@
 import type { TypstCompiler } from '@myriaddreamin/typst-ts-web-compiler';
 import type { PdfAssets } from './assets';
 import type { Carrier } from './carrier';
+import { ownFonts } from './ownFonts';
 import type { JobFiles } from './printJob';
 import type { PdfProblem } from './problem';
 
@@ -22,7 +23,7 @@ export async function startWasmEngine(program: Uint8Array, { templates, fonts }:
   const builder = new engine.TypstCompilerBuilder();
   // Without an access model the engine can read nothing but what it is handed.
   builder.set_dummy_access_model();
-  for (const font of [fonts.regular, fonts.bold, fonts.symbols]) await builder.add_raw_font(font);
+  for (const font of ownFonts(fonts)) await builder.add_raw_font(font);
   const compiler = await builder.build();
   return {
     typeset: async (files) => {

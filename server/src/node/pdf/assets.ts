@@ -5,6 +5,7 @@ import { engineName, fontNames, type PdfAssets, templateNames } from '../../pdf/
 const packagedAt: Readonly<Record<string, string>> = {
   [fontNames.regular]: '@expo-google-fonts/noto-sans/400Regular',
   [fontNames.bold]: '@expo-google-fonts/noto-sans/700Bold',
+  [fontNames.boldItalic]: '@expo-google-fonts/noto-sans/700Bold_Italic',
   [fontNames.symbols]: 'dejavu-fonts-ttf/ttf',
   [engineName]: '@myriaddreamin/typst-ts-web-compiler/pkg',
 };
@@ -18,6 +19,7 @@ export function readPdfAssets(): PdfAssets {
     fonts: {
       regular: readAsset(fontNames.regular),
       bold: readAsset(fontNames.bold),
+      boldItalic: readAsset(fontNames.boldItalic),
       symbols: readAsset(fontNames.symbols),
     },
   };

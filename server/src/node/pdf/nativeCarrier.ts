@@ -2,6 +2,7 @@ import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import type { NodeCompiler } from '@myriaddreamin/typst-ts-node-compiler';
 import type { Carrier } from '../../pdf/carrier';
+import { ownFonts } from '../../pdf/ownFonts';
 import type { JobFiles } from '../../pdf/printJob';
 import type { PdfProblem } from '../../pdf/problem';
 import { readPdfAssets } from './assets';
@@ -16,7 +17,7 @@ export function createNativeCarrier(): Carrier | undefined {
   const native = loadNative();
   if (native === undefined) return undefined;
   const { templates, fonts } = readPdfAssets();
-  const fontBlobs = [fonts.regular, fonts.bold, fonts.symbols].map((font) => Buffer.from(font));
+  const fontBlobs = ownFonts(fonts).map((font) => Buffer.from(font));
   const compiler = native.NodeCompiler.create({ workspace: nowhere, fontArgs: [{ fontBlobs }] });
   return {
     typeset: async (files) => {
