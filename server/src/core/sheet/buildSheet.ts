@@ -111,7 +111,7 @@ function contextFor(
     options,
     writing,
     names,
-    quantities: new QuantityWords(options.settings, writing.phrases),
+    quantities: new QuantityWords(options.settings, writing.phrases, options.language),
     conditions: new ConditionWords(procedure, writing.phrases, names, forkWays(procedure, names)),
     prose: new ProseReader(procedure, names, writing, stepNumbers, picked.set),
     uses: usesHere(procedure, picked.set, planned),

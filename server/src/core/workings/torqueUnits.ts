@@ -21,12 +21,12 @@ export function roughTorque(torque: number, written: Unit): string {
 }
 
 /** Two significant digits, three behind a leading one: 7.1, 10.4, 63, 104. */
-export function roughNumber(value: number): string {
+export function roughNumber(value: number, language: 'en' | 'de' | 'es' = 'en'): string {
   if (!Number.isFinite(value) || value === 0) return '0';
   const digits = /^[^1-9]*1/.test(String(Math.abs(value))) ? 3 : 2;
   const rounded = Number(value.toPrecision(digits));
   const places = digits - 1 - Math.floor(Math.log10(Math.abs(rounded)));
-  return formatNumber(rounded, 10 ** -Math.max(0, places));
+  return formatNumber(rounded, 10 ** -Math.max(0, places), language);
 }
 
 /** The torque in the unit that it is written in, and in brackets in the trade's other one. */

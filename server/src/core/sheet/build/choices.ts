@@ -55,7 +55,9 @@ export function turnWords(
 
 /** Boxes to tick for what is found out. */
 export function choicesOf(one: Instruction, context: BuildContext): string[] {
-  return one.verb === 'identify' ? findableValues(one.identify?.id, context).map(capital) : [];
+  return one.verb === 'identify'
+    ? findableValues(one.identify?.id, context).map((value) => capital(context.writing.phrases.found(value)))
+    : [];
 }
 
 /** Parts of which it is ticked here whether they are used again. */

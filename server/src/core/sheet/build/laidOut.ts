@@ -23,7 +23,7 @@ function toolLine(id: string, count: number, context: BuildContext): ToolLine {
     id,
     name: context.names.tool(id).name,
     count,
-    ...(size === undefined ? {} : { size }),
+    ...(size === undefined ? {} : { size: context.quantities.named(size) }),
     ...(range === undefined ? {} : { range }),
     ...(due === undefined ? {} : { calibrationDue: due }),
   };

@@ -14,6 +14,7 @@ import {
 } from '../../quantity';
 import { roughNumber } from '../../workings/torqueUnits';
 import type { Phrases } from '../sentences/language';
+import type { SheetLanguage } from '../sheet';
 
 /** One value in the first unit and, where there is one, in the second. */
 export interface TwoUnits {
@@ -28,11 +29,12 @@ const NEWTON_METRE = torqueUnit('N·m');
 const POUND_INCH = torqueUnit('lbf·in');
 const POUND_FOOT = torqueUnit('lbf·ft');
 
-/** Writes values in the units of the sheet. A value that cannot be read stands as it was written. */
+/** Writes values in the units and with the decimal sign of the sheet. A value that cannot be read stands as it was written. */
 export class QuantityWords {
   constructor(
     private readonly settings: Settings,
     private readonly phrases: Phrases,
+    private readonly language: SheetLanguage = 'en',
   ) {}
 
   /** `0.04 to 0.09 mm (0.0016 to 0.0035 in)`. */
@@ -64,15 +66,23 @@ export class QuantityWords {
     const [first, second] = quantity?.dimension === 'torque' ? this.#unitsOf(quantity) : [this.#unit('torque', 0)];
     const primary = first ?? NEWTON_METRE;
     const secondary = second ?? this.#unit('torque', 1) ?? otherTorqueUnit(primary, high);
-    const write = (unit: Unit) =>
-      this.phrases.range(roughNumber(fromBase(low, unit)), roughNumber(fromBase(high, unit)), unit.symbol);
+    const write = (unit: Unit) => this.phrases.range(this.#rough(low, unit), this.#rough(high, unit), unit.symbol);
     return { primary: write(primary), secondary: write(secondary) };
+  }
+
+  /** A size that is a name, such as `8 mm`, as it was written but for its decimal sign. */
+  named(written: string): string {
+    return this.language === 'en' ? written : written.replace(/(?<=\d)\.(?=\d)/gu, ',');
   }
 
   /** The symbol that readings of a dimension are written down in. */
   unitFor(dimension: string, limits: QuantityValue | undefined): string {
     if (!isDimension(dimension)) return '';
     return (this.#unit(dimension, 0) ?? limits?.reading.quantity?.unit ?? usualUnits(dimension)[0])?.symbol ?? '';
+  }
+
+  #rough(torque: number, unit: Unit): string {
+    return roughNumber(fromBase(torque, unit), this.language);
   }
 
   #write(quantity: Quantity, form: (statement: Statement) => Statement): TwoUnits {
@@ -96,7 +106,7 @@ export class QuantityWords {
 
   #format(statement: Statement, unit: Unit | undefined): string {
     const converted = unit === undefined || unit === statement.unit ? statement : convert(statement, unit);
-    const words = formatQuantity(converted ?? statement, { ranges: 'words' });
+    const words = formatQuantity(converted ?? statement, { ranges: 'words', language: this.language });
     if (words.startsWith('≤ ')) return this.phrases.atMost(words.slice(2));
     return words.startsWith('≥ ') ? this.phrases.atLeast(words.slice(2)) : words;
   }

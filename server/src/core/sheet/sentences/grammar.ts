@@ -37,6 +37,8 @@ export interface Grammar {
   pronoun(things: readonly Thing[]): string;
   /** One of it within words of the writer, as what stands before it asks: `the compressor nut` behind `Pull `. */
   mention(thing: Thing, wordsBefore: string): Prose;
+  /** A line of the writer as an item of a list within a sentence: `eye protection`. */
+  asItem(written: string): string;
   /** A list of numbers or short names: `1, 3, 2, 4`. */
   series(items: readonly string[]): string;
   /** Draws words together that run into one where they meet: `de el eje` to `del eje`. Absent where none do. */

@@ -90,5 +90,6 @@ export const englishGrammar: Grammar = {
     const wantsArticle = thing.kind !== 'consumable' && (BEFORE_ARTICLE.test(before) || isCommandBefore(before));
     return wantsArticle ? definite({ ...thing, count: 1 }, '') : [name(thing)];
   },
+  asItem: (written) => written.replace(/^[A-Z](?=[a-z])/u, (letter) => letter.toLowerCase()),
   series: (items) => items.join(', '),
 };

@@ -171,5 +171,6 @@ export const germanGrammar: Grammar = {
     const noun = nounOfThing(thing);
     return [nameRun(thing, noun === undefined ? thing.name : mentioned(noun, before))];
   },
+  asItem: (written) => written,
   series: (items) => items.join(', '),
 };

@@ -4,6 +4,7 @@ import { clauseWords } from './clauses';
 import { foundWord } from './foundWords';
 import { germanGrammar as grammar, named, nounOfThing, whose, withDefinite } from './grammar';
 import { decline } from './nouns';
+import { decimalComma } from './numbers';
 import { directionWords, holdWords, sentence } from './words';
 
 const noBandWords: { readonly [Why in NoBand]: string } = {
@@ -23,7 +24,7 @@ function bandWords({ thread, propertyClass, standard, unknown, hasPrevailing }: 
     ...(hasPrevailing ? ['ohne das Losdrehmoment der Klemmung'] : []),
   ];
   return [
-    `Errechnet für ${thread}, ${classWords} (Festigkeit nach ${standard}); kein Wert des Herstellers`,
+    `Errechnet für ${decimalComma(thread)}, ${classWords} (Festigkeit nach ${standard}); kein Wert des Herstellers`,
     ...rest,
   ].join('; ');
 }

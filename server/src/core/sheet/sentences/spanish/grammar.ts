@@ -125,6 +125,7 @@ export const spanishGrammar: Grammar = {
     const wantsArticle = thing.kind !== 'consumable' && !BEFORE_BARE_NAME.test(before) && !OPENED.test(before);
     return wantsArticle ? definite({ ...thing, count: 1 }, '') : [nameRun(thing, nounOfThing(thing).name)];
   },
+  asItem: (written) => written.replace(/^\p{Lu}(?=\p{Ll})/u, (letter) => letter.toLowerCase()),
   series: (items) => items.join(', '),
   contract: contracted,
 };
