@@ -97,23 +97,15 @@ function gravity({ signalWord }: Hazard): number {
 }
 
 /** What to wear: as the procedure says, else what the hazards ask for. */
-export function wearOf(
-  lines: readonly ConsumableLine[],
-  { procedure, names, writing, options }: BuildContext,
-): string[] {
+export function wearOf(lines: readonly ConsumableLine[], { procedure, names, writing }: BuildContext): string[] {
   const said = (procedure.value.protectiveEquipment ?? []).map((one) =>
     (names.written(one) ?? '').replace(/\.\s*$/u, ''),
   );
-  // German writes its nouns with a capital, wherever they stand.
-  if (said.length > 0) return options.language === 'de' ? said : said.map(startingSmall);
+  if (said.length > 0) return said.map(writing.grammar.asItem);
   const asked = new Set(lines.flatMap((line) => line.hazards.flatMap(({ code }) => protectionOf(code) ?? [])));
   return (['eyes', 'skin', 'breath'] as const)
     .filter((one) => asked.has(one))
     .map((one) => writing.phrases.protection(one));
-}
-
-function startingSmall(words: string): string {
-  return words.replace(/^\p{Lu}(?=\p{Ll})/u, (letter) => letter.toLowerCase());
 }
 
 function consumablesHere(context: BuildContext): string[] {

@@ -171,6 +171,7 @@ export const germanGrammar: Grammar = {
     const noun = nounOfThing(thing);
     return [nameRun(thing, noun === undefined ? thing.name : mentioned(noun, before))];
   },
+  // German writes its nouns with a capital, wherever they stand.
   asItem: (written) => written,
   series: (items) => items.join(', '),
 };
