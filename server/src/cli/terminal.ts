@@ -5,12 +5,15 @@ export interface Terminal {
   out(text: string): void;
   err(text: string): void;
   readonly colours: boolean;
+  /** Whether somebody looks on as errors are written, so that progress is worth a line that comes and goes. */
+  readonly isShown?: boolean;
 }
 
 export const processTerminal: Terminal = {
   out: (text) => void process.stdout.write(text),
   err: (text) => void process.stderr.write(text),
   colours: process.stdout.isTTY === true && (process.env.NO_COLOR ?? '') === '',
+  isShown: process.stderr.isTTY === true,
 };
 
 export type Tone = 'error' | 'warning' | 'info' | 'strong' | 'quiet';

@@ -36,13 +36,28 @@ const namesNotTexts = new Set([
   'step',
   'source',
   'stepNumbers',
+  'field',
+  'fields',
+  'choiceFields',
+  'initialsField',
+  'signFields',
+  'installationFields',
 ]);
 
+/** A sheet for paper, or one whose boxes and blanks are marked so that fields can be laid over them. */
+export type SheetVariant = 'print' | 'fillable';
+
 /** Turns a sheet into the template's files, or says why it cannot be printed as it stands. */
-export function preparePrintJob(sheet: Sheet, given: FigureFiles, fonts: PdfFonts): JobFiles | { problem: PdfProblem } {
+export function preparePrintJob(
+  sheet: Sheet,
+  given: FigureFiles,
+  fonts: PdfFonts,
+  variant: SheetVariant = 'print',
+): JobFiles | { problem: PdfProblem } {
   const placed = placeFigures(withoutFindings(sheet), given);
   const proof = placeProof(placed.sheet, labelsFor(sheet.language));
-  const written = { ...templateData(withoutSources(placed.sheet)), proof: proof.placed };
+  const marks = variant === 'fillable' ? { fillable: true } : {};
+  const written = { ...templateData(withoutSources(placed.sheet)), proof: proof.placed, ...marks };
   const data = mapTexts(written, (text) => breakLongWords(printableText(text)), namesNotTexts);
   const missing = missingGlyphs([...textsOf(data), ...placed.texts], fonts);
   if (missing.length > 0) return { problem: { kind: 'missingGlyph', characters: missing } };

@@ -7,6 +7,8 @@ export type Acceptance = {
   /** Of `quantity`, for example `torque`. */
   dimension: string;
   unit: string;
+  /** The unit that the sheet prints first, which a bare number is in. */
+  printedUnit: string;
   /** As the sheet prints it, in one unit. */
   words: string;
   /** What the bench must find for this to hold, in words; absent where it always holds. */

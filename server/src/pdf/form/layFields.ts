@@ -1,7 +1,9 @@
 import type { PDF, PdfDict, PdfObject, PdfRef } from '@libpdf/core';
 import { fieldTooltip } from '../../core/sheet/fields/fieldWords';
 import type { FormField } from '../../core/sheet/fields/formField';
+import type { RecordPlan } from '../../core/sheet/record/recordPlan';
 import { Appearances, type Size } from './appearances';
+import { attachPlan } from './attachPlan';
 import { type MarkedPlace, markedPlaces } from './markedPlaces';
 import { arrayAt, type PdfLibrary, pdfLibrary } from './pdfObjects';
 import { structureParents, tagAsForm } from './structure';
@@ -13,13 +15,14 @@ const TICK_LOOK = '/ZaDb 0 Tf 0 g';
 
 /**
  * Turns the places that a printed sheet marks into the fields of a form: what was printed stays as it is, byte for byte,
- * and the form is written behind it. A field whose place is marked twice is one field that shows in both. The result
- * depends on the arguments alone.
+ * and the form is written behind it, with the plan that a filled one is judged by. A field whose place is marked twice
+ * is one field that shows in both. The result depends on the arguments alone.
  */
-export async function layFields(printed: Uint8Array, fields: readonly FormField[]): Promise<Uint8Array> {
+export async function layFields(printed: Uint8Array, plan: RecordPlan): Promise<Uint8Array> {
   const library = await pdfLibrary();
   const pdf = await library.PDF.load(printed);
-  new FieldLayer(pdf, library).lay(fields);
+  new FieldLayer(pdf, library).lay(plan.fields);
+  attachPlan(pdf, plan, library);
   return pdf.save({ incremental: true });
 }
 

@@ -25,7 +25,12 @@ export function acceptanceOf(value: QuantityValue, { quantities }: BuildContext)
   const { quantity } = value.reading;
   if (quantity === undefined) return undefined;
   const { dimension, unit } = quantity;
-  const common = { dimension, unit: unit.symbol, words: quantities.inTwoUnits(value).primary };
+  const common = {
+    dimension,
+    unit: unit.symbol,
+    printedUnit: quantities.unitFor(dimension, value),
+    words: quantities.inTwoUnits(value).primary,
+  };
   const { lowest, nominal, highest } = boundsOf(quantity);
   const inUnit = (base: number) => Number(fromBase(base, unit).toPrecision(12));
   const isBare = quantity.form === 'torque-angle' ? quantity.tolerance.kind === 'none' : !hasTolerance(quantity);

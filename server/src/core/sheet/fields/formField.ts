@@ -7,8 +7,8 @@ import type { Acceptance } from '../acceptance';
  */
 
 /**
- * When a field must be filled in: always, never, or where one of the boxes that it stands under is ticked. A branch that
- * the bench did not take stays empty.
+ * When a field must be filled in: always, never, or where every box that it stands under is ticked. A branch that the
+ * bench did not take stays empty.
  */
 export type Need =
   | { readonly kind: 'always' }
@@ -32,8 +32,16 @@ export type FormField = Common &
     | { readonly kind: 'tick' }
     /** One of several boxes of which one is ticked; `group` is common to them. */
     | { readonly kind: 'choice'; readonly group: string; readonly value: string }
-    /** A measured value; `unit` is the one that a bare number is in. */
-    | { readonly kind: 'value'; readonly unit: string; readonly accepts: readonly Acceptance[] }
+    /**
+     * A measured value; `unit` is the one that a bare number is in. Where the work may come back to it, `attempt` tells
+     * the fields of one value apart, and the last one that is filled in counts.
+     */
+    | {
+        readonly kind: 'value';
+        readonly unit: string;
+        readonly accepts: readonly Acceptance[];
+        readonly attempt?: { readonly of: string; readonly number: number };
+      }
     | { readonly kind: 'text' }
     | { readonly kind: 'signature' }
   );
