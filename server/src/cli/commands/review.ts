@@ -1,5 +1,6 @@
+import { resolve } from 'node:path';
 import { reasonOf, writeWhole } from '../../node/nodeFiles';
-import { chooseTrees } from '../history/chooseTrees';
+import { chooseTrees, isFolder } from '../history/chooseTrees';
 import { dayOption, oneOf, readOptions } from '../options';
 import { CommandProblem } from '../problem';
 import { reviewJson } from '../report/review/json';
@@ -18,6 +19,7 @@ folders. Nothing is written to the repository.
 
   --format text|md|json|sarif   how the review is written (text); md is for a comment on a pull request
   --out FILE                    write it there
+  --in FOLDER                   a folder of the repository, where it is not the one that the command runs in
   --fail-on hurt|fits|new-error|never
                                 what makes the exit code 1 (new-error); hurt and fits hold for new errors as well
   --on DATE                     judge dates as of this day (today)
@@ -30,14 +32,21 @@ export async function review(terminal: Terminal, args: readonly string[]): Promi
   const { values, positionals } = readOptions('review', args, {
     format: { type: 'string' },
     out: { type: 'string' },
+    in: { type: 'string' },
     'fail-on': { type: 'string' },
     on: { type: 'string' },
   });
   const format = oneOf('format', values.format, ['text', 'md', 'json', 'sarif'], 'text');
   const failOn = oneOf('fail-on', values['fail-on'], ['hurt', 'fits', 'new-error', 'never'], 'new-error');
-  const reviewed = await reviewTrees(chooseTrees(positionals), dayOption(values.on));
+  const reviewed = await reviewTrees(chooseTrees(positionals, folderIn(values.in)), dayOption(values.on));
   write(terminal, values.out, reportOf(terminal, reviewed, format, values.out !== undefined));
   return fails(reviewed, failOn) ? 1 : 0;
+}
+
+function folderIn(value: string | boolean | undefined): string {
+  const folder = resolve(typeof value === 'string' ? value : '.');
+  if (!isFolder(folder)) throw new CommandProblem(`${String(value)} is no folder`);
+  return folder;
 }
 
 function reportOf(

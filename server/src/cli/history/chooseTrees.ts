@@ -11,16 +11,16 @@ export interface ChosenTrees {
 }
 
 /**
- * The two versions that a command line names: two folders; or revisions of the repository here, of which the second is
- * the working tree where none is named. `A..B` is `A B`; `A...B` compares B with what it began from.
+ * The two versions that a command line names: two folders; or revisions of the repository that holds a folder, of which
+ * the second is the working tree where none is named. `A..B` is `A B`; `A...B` compares B with what it began from.
  */
-export function chooseTrees(names: readonly string[]): ChosenTrees {
+export function chooseTrees(names: readonly string[], here: string): ChosenTrees {
   const [first, second, ...more] = names.flatMap(splitRange);
   if (first === undefined) throw new CommandProblem('Say what to compare with: a revision of git, or two folders');
   if (more.length > 0) throw new CommandProblem('Only two versions can be compared');
   if (second !== undefined && isFolder(first) && isFolder(second))
     return { before: folderTree(first, first), after: folderTree(second, second) };
-  const repository = repositoryOf(process.cwd());
+  const repository = repositoryOf(here);
   const base = commitOf(repository, first.replace(/^\.\.\./u, ''));
   if (second === undefined)
     return { before: gitTree(repository, base, first), after: folderTree(repository, 'the working tree') };
@@ -36,7 +36,7 @@ function splitRange(name: string): string[] {
   return [from, dots === '...' ? `...${to}` : to || 'HEAD'];
 }
 
-function isFolder(name: string): boolean {
+export function isFolder(name: string): boolean {
   try {
     return statSync(name).isDirectory();
   } catch {

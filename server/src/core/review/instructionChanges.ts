@@ -4,7 +4,7 @@ import { instructionDef } from '../model/instructionDef';
 import type { Ref } from '../model/values';
 import type { ChangeClass, Subject } from './change';
 import { matchSequence, movedPairs, wordLikeness } from './matchSequence';
-import { meaningOf } from './meaning';
+import { meaningOf, wordsOf } from './meaning';
 import { objectChanges } from './objectChanges';
 import { orderWeight, type Reordered } from './reordered';
 import type { Values } from './slot';
@@ -94,6 +94,12 @@ function goneClass({ verb }: Instruction): ChangeClass {
 
 function subjectOf(one: Instruction, { step, nameOf }: InstructionPlace): Subject {
   const ids = idsOf(one);
-  const words = ids.length === 0 ? meaningOf(one.node, INSTRUCTION) : `${one.verb} ${ids.map(nameOf).join(', ')}`;
+  const words = ids.length === 0 ? wordsOfSentence(one) : `${one.verb} ${ids.map(nameOf).join(', ')}`;
   return { kind: 'instruction', id: ids.join(','), name: words.length > 60 ? `${words.slice(0, 59)}…` : words, step };
+}
+
+/** What has no thing to name is called by its own words. */
+function wordsOfSentence(one: Instruction): string {
+  const own = (one as unknown as Record<string, { text?: string } | undefined>)[one.verb];
+  return own?.text === undefined ? meaningOf(one.node, INSTRUCTION) : `“${wordsOf(own.text)}”`;
 }
