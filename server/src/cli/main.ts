@@ -6,6 +6,7 @@ import { FORMAT_HELP, format } from './commands/format';
 import { REVIEW_HELP, review } from './commands/review';
 import { SERVE_HELP, serve } from './commands/serve';
 import { SHEET_HELP, sheet } from './commands/sheet';
+import { VERIFY_HELP, verify } from './commands/verify';
 import { CommandProblem } from './problem';
 import { processTerminal, type Terminal } from './terminal';
 import { version } from './version';
@@ -20,6 +21,7 @@ const COMMANDS: Readonly<Record<string, Command>> = {
   format: { help: FORMAT_HELP, run: format },
   review: { help: REVIEW_HELP, run: review },
   sheet: { help: SHEET_HELP, run: sheet },
+  verify: { help: VERIFY_HELP, run: verify },
   explain: { help: EXPLAIN_HELP, run: explain },
   serve: { help: SERVE_HELP, run: (_, args) => serve(args) },
 };
@@ -30,6 +32,7 @@ const HELP = `Witnessmark checks, previews and prints turbocharger rebuild proce
   witnessmark format PATH…     format documents, or say which would change (--check)
   witnessmark sheet FILE       print the step sheet of a procedure for a build
   witnessmark review BASE      say what a change means, worst first
+  witnessmark verify FILE.pdf  say whether a printed sheet is that of the current text
   witnessmark explain [RULE]   say what a rule is about, or how a value is worked out (--at)
   witnessmark serve --stdio    run the language server
 

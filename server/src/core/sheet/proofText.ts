@@ -37,7 +37,7 @@ export function readProofText(text: string): ProofText | undefined {
 }
 
 function field(text: string): string {
-  return text.replace(/[%;\p{Cc}\p{Cf}]/gu, encodeURIComponent);
+  return text.replace(/[%;\s\p{Cc}\p{Cf}]/gu, encodeURIComponent);
 }
 
 function unfield(text: string): string {
