@@ -1,20 +1,23 @@
-import type { SheetHtmlResult } from '../../server/src/lsp/protocol';
+import type { ChartHtmlResult, SheetPagesResult, SheetPatchResult } from '../../server/src/lsp/protocol';
 
-/** What a panel shows: the step sheet, or the walk as a chart of parts against steps. */
-export type View = 'sheet' | 'walk';
+/** What a panel shows: the step sheet as it flows, its printed pages, or the walk as a chart of parts against steps. */
+export type View = 'sheet' | 'pages' | 'walk';
 
 export function isView(value: unknown): value is View {
-  return value === 'sheet' || value === 'walk';
+  return value === 'sheet' || value === 'pages' || value === 'walk';
 }
 
 /** What the extension says to the page of a sheet. */
 export type ToPage =
-  | ({ readonly is: 'page'; readonly view: View } & SheetHtmlResult)
+  | ({ readonly is: 'sheet' } & SheetPatchResult)
+  | ({ readonly is: 'pages' } & SheetPagesResult)
+  | ({ readonly is: 'walk' } & ChartHtmlResult)
   /** Where the caret stands in the source, in UTF-16 code units. */
   | { readonly is: 'caret'; readonly offset: number };
 
 /** What the page says back. */
 export type FromPage =
+  /** It has nothing yet, or cannot go on from what it has. */
   | { readonly is: 'ready' }
   | { readonly is: 'source'; readonly offset: number }
   | { readonly is: 'build'; readonly id: string }

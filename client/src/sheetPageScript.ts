@@ -1,42 +1,50 @@
+import { PAGE_PATCH_SCRIPT } from './pagePatchScript';
+import { PRINTED_PAGES_SCRIPT } from './printedPagesScript';
+import { WALK_GRID_SCRIPT } from './walkGridScript';
+
 /**
- * What runs in the page of a sheet and of a walk. It is a text because it runs in another world than the extension: it
- * is put into the page as it stands. What is new replaces only what differs, so that the reader's place and focus are
- * kept.
+ * What runs in the page of a sheet, of its printed pages and of a walk. It is a text because it runs in another world than
+ * the extension: it is put into the page as it stands.
  */
-export const SHEET_PAGE_SCRIPT = String.raw`
+const SHEET_VIEW_SCRIPT = String.raw`
 (() => {
   'use strict';
+  const VIEWS = ['sheet', 'pages', 'walk'];
   const editor = acquireVsCodeApi();
   const byId = (id) => document.getElementById(id);
-  const sheet = byId('sheet');
-  const walk = byId('walk');
+  const [sheet, pages, walk] = VIEWS.map(byId);
   const grid = walkGrid(walk, byId('readout'));
+  const pieces = patchedPage(sheet);
+  const printed = printedPages(pages);
   const { uri, view: first } = document.documentElement.dataset;
   let view = '';
+  let sheetClasses = [];
   let caret = -1;
+  let marked = null;
   switchTo(first);
 
   addEventListener('message', ({ data }) => {
-    if (data.is === 'page') {
-      switchTo(data.view);
-      if (view === 'walk') showWalk(data);
-      else showSheet(data);
-      showBuilds(data);
-      showErrors(data.errors);
-    }
-    if (data.is === 'caret') showCaret(data.offset);
+    if (data.is === 'sheet' && !showSheet(data)) return;
+    if (data.is === 'pages') showPages(data);
+    if (data.is === 'walk') showWalk(data);
+    if (data.is === 'caret') return showCaret(data.offset);
+    if (!VIEWS.includes(data.is)) return;
+    showBuilds(data);
+    showErrors(data.errors);
   });
 
   function switchTo(next) {
     if (next === view) return;
     view = next;
     editor.setState({ uri, view });
-    sheet.hidden = view !== 'sheet';
-    walk.hidden = view !== 'walk';
+    for (const one of VIEWS) {
+      byId(one).hidden = view !== one;
+      byId('show-' + one).setAttribute('aria-pressed', String(one === view));
+    }
     // What is printed is the sheet.
-    byId('print').hidden = view !== 'sheet';
+    byId('print').hidden = view === 'walk';
+    byId('skip').setAttribute('href', '#' + view);
     byId('readout').textContent = '';
-    for (const one of ['sheet', 'walk']) byId('show-' + one).setAttribute('aria-pressed', String(one === view));
     showStyles();
   }
 
@@ -44,27 +52,47 @@ export const SHEET_PAGE_SCRIPT = String.raw`
   function showStyles() {
     for (const one of ['sheet', 'walk']) {
       const { sheet: rules } = byId(one + '-style');
-      if (rules !== null) rules.disabled = one !== view;
+      if (rules !== null) rules.disabled = (one === 'walk') !== (view === 'walk');
     }
-    if (view === 'walk') document.body.className = ourClasses().join(' ');
+    document.body.className = [...ourClasses(), ...(view === 'walk' ? [] : sheetClasses)].join(' ');
   }
 
   function ourClasses() {
     return [...document.body.classList].filter((name) => name.startsWith('vscode-'));
   }
 
-  function parsed(html) {
-    const page = new DOMParser().parseFromString(html, 'text/html');
-    const style = [...page.querySelectorAll('style')].map((one) => one.textContent).join('\n');
-    const ours = byId(view + '-style');
+  function putStyle(id, style) {
+    const ours = byId(id);
     if (ours.textContent !== style) ours.textContent = style;
+  }
+
+  // False where the change is one of another page than the one that is here: then the whole of it is asked for.
+  function showSheet({ page }) {
+    if (!pieces.show(page)) {
+      editor.postMessage({ is: 'ready' });
+      return false;
+    }
+    switchTo('sheet');
+    if (page.style !== undefined) putStyle('sheet-style', page.style);
+    sheet.lang = page.language;
+    sheetClasses = page.bodyClass.split(' ');
     showStyles();
-    for (const script of page.querySelectorAll('script')) script.remove();
-    return page;
+    mark();
+    return true;
+  }
+
+  function showPages(data) {
+    switchTo('pages');
+    showStyles();
+    printed.show(data);
+    printed.showCaret(caret);
   }
 
   function showWalk(data) {
-    const page = parsed(data.html);
+    switchTo('walk');
+    const page = new DOMParser().parseFromString(data.html, 'text/html');
+    putStyle('walk-style', [...page.querySelectorAll('style')].map((one) => one.textContent).join('\n'));
+    showStyles();
     const hadFocus = grid.hadFocus();
     patchChildren(walk, page.body);
     grid.shown();
@@ -72,17 +100,19 @@ export const SHEET_PAGE_SCRIPT = String.raw`
     if (hadFocus && !grid.hadFocus()) grid.focus();
   }
 
-  function showSheet(data) {
-    const page = parsed(data.html);
-    document.body.className = [...ourClasses(), ...page.body.classList].join(' ');
-    for (const step of stepsIn(page)) step.tabIndex = 0;
-    mark(page);
-    patchChildren(sheet, page.body);
+  function showErrors(count) {
+    const { none, one, many } = byId('errors').dataset;
+    byId('errors').textContent = count === 0 ? '' : count === 1 ? one : many.replace('{0}', count);
+    announce(count === 0 ? none : byId('errors').textContent);
   }
 
-  function showErrors(count) {
-    const { one, many } = byId('errors').dataset;
-    byId('errors').textContent = count === 0 ? '' : count === 1 ? one : many.replace('{0}', count);
+  // Said once the typing rests, so that nobody is talked over at every key.
+  let saying = 0;
+  function announce(errors) {
+    clearTimeout(saying);
+    saying = setTimeout(() => {
+      byId('announced').textContent = byId('announced').dataset.words.replace('{0}', errors);
+    }, 1500);
   }
 
   function showBuilds({ builds, build }) {
@@ -100,65 +130,23 @@ export const SHEET_PAGE_SCRIPT = String.raw`
     }
   }
 
-  // Only blocks that hold other blocks are gone into; any other that differs is replaced whole.
-  const BLOCKS = 'main, section.phase, .walk-frame, .walk-frame > svg';
-
-  function patch(old, next) {
-    if (old.isEqualNode(next)) return;
-    if (old.nodeName !== next.nodeName || !next.matches(BLOCKS)) {
-      old.replaceWith(document.adoptNode(next));
-      return;
-    }
-    for (const { name, value } of next.attributes) if (old.getAttribute(name) !== value) old.setAttribute(name, value);
-    patchChildren(old, next);
-  }
-
-  function patchChildren(old, next) {
-    let at = old.firstElementChild;
-    for (const child of [...next.children]) {
-      const same = partner(old, at, child);
-      if (same === null) {
-        old.insertBefore(document.adoptNode(child), at);
-        continue;
-      }
-      if (same === at) at = at.nextElementSibling;
-      else old.insertBefore(same, at);
-      patch(same, child);
-    }
-    while (at !== null) {
-      const gone = at;
-      at = at.nextElementSibling;
-      gone.remove();
-    }
-  }
-
-  function partner(old, at, child) {
-    if (child.id !== '') return [...old.children].find((one) => one.id === child.id) ?? null;
-    if (at === null || at.id !== '' || at.nodeName !== child.nodeName) return null;
-    return at.className === child.className ? at : null;
-  }
-
-  function stepsIn(root) {
-    return [...root.querySelectorAll('[data-source-offset]')];
-  }
-
   // The step at the caret is the last one that begins before it.
-  function mark(root) {
-    const before = stepsIn(root).filter((step) => Number(step.dataset.sourceOffset) <= caret);
-    const current = before.at(-1);
-    for (const step of stepsIn(root)) {
-      if (step === current) step.setAttribute('aria-current', 'step');
-      else step.removeAttribute('aria-current');
-    }
+  function mark() {
+    const current = pieces.steps().findLast((step) => Number(step.dataset.sourceOffset) <= caret) ?? null;
+    if (current === marked && current?.hasAttribute('aria-current')) return current;
+    marked?.removeAttribute('aria-current');
+    current?.setAttribute('aria-current', 'step');
+    marked = current;
     return current;
   }
 
   function showCaret(offset) {
     caret = offset;
     if (view === 'walk') return grid.showCaret(offset);
-    const current = mark(sheet);
+    if (view === 'pages') return printed.showCaret(offset);
+    const current = mark();
     // Above the first step stands what the head of the sheet is made of.
-    if (current === undefined) return scrollTo(0, 0);
+    if (current === null) return scrollTo(0, 0);
     const { top, bottom } = current.getBoundingClientRect();
     // A step that is seen already stays where it is: jumping would lose the reader's place.
     if (top < 0 || Math.min(bottom, top + 120) > innerHeight) current.scrollIntoView({ block: 'start' });
@@ -166,23 +154,33 @@ export const SHEET_PAGE_SCRIPT = String.raw`
 
   function goToSource(target) {
     const step = target.closest('[data-source-offset]');
-    if (step === null || target.closest('a, button, select, input') !== null) return;
+    if (step === null || target.closest('a, button:not([data-source-offset]), select, input') !== null) return;
     editor.postMessage({ is: 'source', offset: Number(step.dataset.sourceOffset) });
   }
 
-  for (const shown of [sheet, walk]) {
+  for (const shown of [sheet, pages, walk]) {
     shown.addEventListener('click', ({ target }) => {
       if (getSelection().isCollapsed) goToSource(target);
     });
     shown.addEventListener('keydown', (event) => {
-      if (event.key === 'Enter') goToSource(event.target);
+      // A button is pressed by the key itself, and that is a click.
+      if (event.key === 'Enter' && event.target.closest('button') === null) goToSource(event.target);
     });
   }
-  for (const one of ['sheet', 'walk']) {
+  for (const one of VIEWS) {
     byId('show-' + one).addEventListener('click', () => editor.postMessage({ is: 'view', view: one }));
   }
+  byId('skip').addEventListener('click', (event) => {
+    // The address of a webview is not for links within it.
+    event.preventDefault();
+    byId(view).focus();
+    byId(view).scrollIntoView();
+  });
   byId('build').addEventListener('change', ({ target }) => editor.postMessage({ is: 'build', id: target.value }));
   byId('print').addEventListener('click', () => editor.postMessage({ is: 'print' }));
   editor.postMessage({ is: 'ready' });
 })();
 `;
+
+/** All of the page's script. */
+export const SHEET_PAGE_SCRIPT = `${WALK_GRID_SCRIPT}${PAGE_PATCH_SCRIPT}${PRINTED_PAGES_SCRIPT}${SHEET_VIEW_SCRIPT}`;

@@ -1,12 +1,12 @@
 import * as vscode from 'vscode';
-import { CHART_HTML, SHEET_HTML } from '../../server/src/lsp/protocol';
+import { CHART_HTML, SHEET_PAGES, SHEET_PATCH } from '../../server/src/lsp/protocol';
 import type { ChosenBuilds } from './chosenBuilds';
 import type { LanguageServer } from './languageServer';
 import { type FromPage, fromPage, type ToPage, type View } from './panelMessages';
 import { paperFor } from './settings';
 import { sheetPage } from './sheetPage';
 
-/** The sheet of one procedure beside its text, or its walk. Only what is shown is asked for. */
+/** The sheet of one procedure beside its text, its printed pages, or its walk. Only what is shown is asked for. */
 export class SheetPanel {
   readonly uri: vscode.Uri;
   readonly panel: vscode.WebviewPanel;
@@ -16,6 +16,8 @@ export class SheetPanel {
   #isReady = false;
   #isAsking = false;
   #isStale = false;
+  /** The version of the sheet that the page has. */
+  #version: number | undefined;
 
   constructor(uri: vscode.Uri, panel: vscode.WebviewPanel, server: LanguageServer, builds: ChosenBuilds, view: View) {
     this.uri = uri;
@@ -25,6 +27,10 @@ export class SheetPanel {
     this.#view = view;
     panel.webview.options = { enableScripts: true, localResourceRoots: [] };
     panel.webview.onDidReceiveMessage((message) => this.#hear(fromPage(message)));
+    // A page that is not seen is let go of, and begins anew when it is seen again.
+    panel.onDidChangeViewState(() => {
+      if (!panel.visible) this.#isReady = false;
+    });
     panel.webview.html = sheetPage(newNonce(), uri.toString(), view);
   }
 
@@ -56,17 +62,26 @@ export class SheetPanel {
   }
 
   async #show(): Promise<void> {
-    const build = this.#builds.of(this.uri);
     const view = this.#view;
-    const params = { uri: this.uri.toString(), ...(build === undefined ? {} : { build }) };
-    const result =
-      view === 'walk'
-        ? await this.#server.ask(CHART_HTML, params)
-        : await this.#server.ask(SHEET_HTML, { ...params, paper: paperFor(this.uri) });
+    const message = await this.#ask(view);
     // What is shown is what is printed, so the first choice counts as made.
-    if (build === undefined && result.build !== undefined) this.#builds.choose(this.uri, result.build.id);
+    if (this.#builds.of(this.uri) === undefined && message.build !== undefined) {
+      this.#builds.choose(this.uri, message.build.id);
+    }
     // Another view was chosen meanwhile, and is asked for next.
-    if (view === this.#view) this.#post({ is: 'page', view, ...result });
+    if (view === this.#view) this.#post(message);
+  }
+
+  async #ask(view: View): Promise<Exclude<ToPage, { is: 'caret' }>> {
+    const build = this.#builds.of(this.uri);
+    const params = { uri: this.uri.toString(), ...(build === undefined ? {} : { build }) };
+    if (view === 'walk') return { is: 'walk', ...(await this.#server.ask(CHART_HTML, params)) };
+    const onPaper = { ...params, paper: paperFor(this.uri) };
+    if (view === 'pages') return { is: 'pages', ...(await this.#server.ask(SHEET_PAGES, onPaper)) };
+    const since = this.#version === undefined ? {} : { since: this.#version };
+    const result = await this.#server.ask(SHEET_PATCH, { ...onPaper, ...since });
+    this.#version = result.page.version;
+    return { is: 'sheet', ...result };
   }
 
   #post(message: ToPage): void {
@@ -80,6 +95,7 @@ export class SheetPanel {
     if (message?.is === 'source') await this.#goToSource(message.offset);
     if (message?.is !== 'ready') return;
     this.#isReady = true;
+    this.#version = undefined;
     await this.refresh();
     const editor = this.#editor();
     if (editor !== undefined) this.showCaret(editor.document.offsetAt(editor.selection.active));

@@ -8,6 +8,7 @@ const packaged = [
     from: '@myriaddreamin/typst-ts-web-compiler/pkg/typst_ts_web_compiler_bg.wasm',
     to: 'typst_ts_web_compiler_bg.wasm',
   },
+  { from: '@myriaddreamin/typst-ts-renderer/pkg/typst_ts_renderer_bg.wasm', to: 'typst_ts_renderer_bg.wasm' },
   { from: '@expo-google-fonts/noto-sans/400Regular/NotoSans_400Regular.ttf', to: 'NotoSans_400Regular.ttf' },
   { from: '@expo-google-fonts/noto-sans/700Bold/NotoSans_700Bold.ttf', to: 'NotoSans_700Bold.ttf' },
   {

@@ -3,8 +3,8 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fromRoot } from './tree.mjs';
 
-// The engine's code reaches the product as an asset, which the bundler does not see.
-const besideTheBundles = ['@myriaddreamin/typst-ts-web-compiler'];
+// The code of the engine and of what draws its pages reaches the product as assets, which the bundler does not see.
+const besideTheBundles = ['@myriaddreamin/typst-ts-web-compiler', '@myriaddreamin/typst-ts-renderer'];
 
 /** One text from the bundler's input paths: each package with its version, licence name and licence text. */
 export function licenceTexts(inputs) {

@@ -99,6 +99,7 @@ const REQUESTS: Readonly<Record<string, Params>> = {
   'witnessmark/failingBuilds': ({ uri }) => ({ uri }),
   'witnessmark/sheetHtml': ({ uri }) => ({ uri }),
   'witnessmark/sheetPatch': ({ uri }) => ({ uri }),
+  'witnessmark/sheetPages': ({ uri }) => ({ uri }),
   'witnessmark/chartHtml': ({ uri }) => ({ uri }),
   'witnessmark/printSheet': ({ uri }) => ({ uri, target: `${FAR}/sheet.pdf` }),
 };

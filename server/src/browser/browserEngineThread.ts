@@ -5,6 +5,8 @@ import type { JobFiles } from '../pdf/printJob';
 /** What the thread is started with, in its first message. */
 export interface EngineStart {
   program: Uint8Array;
+  /** The program that draws pages. */
+  drawing: Uint8Array;
   assets: PdfAssets;
 }
 
@@ -24,9 +26,9 @@ export class BrowserEngineThread implements EngineThread {
     this.#started = this.#start(parts);
   }
 
-  async typeset(files: JobFiles): Promise<TypesetResponse> {
+  async typeset(files: JobFiles, as: TypesetRequest['as']): Promise<TypesetResponse> {
     this.#next += 1;
-    const request: TypesetRequest = { id: this.#next, files };
+    const request: TypesetRequest = { id: this.#next, files, as };
     const answer = new Promise<TypesetResponse>((resolve) => {
       this.#answer = resolve;
     });
@@ -43,7 +45,7 @@ export class BrowserEngineThread implements EngineThread {
   }
 
   async #start(parts: () => Promise<EngineParts>): Promise<Worker> {
-    const { script, program, assets } = await parts();
+    const { script, program, drawing, assets } = await parts();
     const url = URL.createObjectURL(new Blob([script], { type: 'text/javascript' }));
     const worker = new Worker(url, { name: 'Witnessmark typesetting' });
     worker.onmessage = ({ data }: MessageEvent<TypesetResponse>) => {
@@ -51,7 +53,7 @@ export class BrowserEngineThread implements EngineThread {
       this.#settle(data);
     };
     worker.onerror = ({ message }) => this.#fail(message || 'its worker did not start');
-    worker.postMessage({ program, assets } satisfies EngineStart, [program.buffer]);
+    worker.postMessage({ program, drawing, assets } satisfies EngineStart, [program.buffer, drawing.buffer]);
     return worker;
   }
 

@@ -2,7 +2,7 @@ import type { Connection } from 'vscode-languageserver';
 import type { Uri } from '../core/analysis/uri';
 import type { Sheet } from '../core/sheet/sheet';
 import { ClientFiles } from '../lsp/clientFiles';
-import type { Host, PrintOutcome } from '../lsp/host';
+import type { DrawOutcome, Host, PrintOutcome } from '../lsp/host';
 import { pdfProblemMessage } from '../pdf/problem';
 import { SheetPrinter } from './sheetPrinter';
 
@@ -35,6 +35,13 @@ export class BrowserHost implements Host {
 
   pause(milliseconds: number): Promise<void> {
     return new Promise((resolve) => setTimeout(resolve, milliseconds));
+  }
+
+  async draw(sheet: Sheet): Promise<DrawOutcome> {
+    const drawn = await this.#printer.draw(sheet);
+    return 'problem' in drawn
+      ? { is: 'refused', why: pdfProblemMessage(drawn.problem) }
+      : { is: 'drawn', pages: drawn.pages, steps: drawn.steps };
   }
 
   async print(sheet: Sheet, target: Uri): Promise<PrintOutcome> {

@@ -8,6 +8,6 @@ declare const self: DedicatedWorkerGlobalScope;
 let engine: Promise<WasmCarrier> | undefined;
 
 self.onmessage = async ({ data }: MessageEvent<EngineStart | TypesetRequest>) => {
-  if ('program' in data) engine = startWasmEngine(data.program, data.assets);
+  if ('program' in data) engine = startWasmEngine(data.program, async () => data.drawing, data.assets);
   else if (engine !== undefined) self.postMessage(await answerTypeset(engine, data));
 };

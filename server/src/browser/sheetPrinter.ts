@@ -1,11 +1,12 @@
 import type { Connection } from 'vscode-languageserver';
 import type { Sheet } from '../core/sheet/sheet';
 import { PRODUCT_FILE, type ProductFileParams, type ProductFileResult } from '../lsp/protocol';
-import { engineName, fontNames, type PdfAssets, templateNames } from '../pdf/assets';
+import { drawingName, engineName, fontNames, type PdfAssets, templateNames } from '../pdf/assets';
 import type { Carrier } from '../pdf/carrier';
-import { createThreadCarrier, type Typeset } from '../pdf/engineThread';
+import { createThreadCarrier, type Drawn, type Typeset } from '../pdf/engineThread';
 import { finishPdf } from '../pdf/finishPdf';
 import { preparePrintJob } from '../pdf/printJob';
+import type { PdfProblem } from '../pdf/problem';
 import { BrowserEngineThread } from './browserEngineThread';
 
 /** Prints sheets in a browser. What that takes, 30 MB, is got at the first print, and not at all where nobody prints. */
@@ -28,18 +29,34 @@ export class SheetPrinter {
       const printed = await this.#carrier.typeset(files);
       return 'problem' in printed ? printed : finishPdf(printed, sheet, 'ua');
     } catch (error) {
-      this.#assets = undefined;
-      return { problem: { kind: 'noEngine', message: error instanceof Error ? error.message : String(error) } };
+      return this.#failed(error);
     }
   }
 
+  /** The printed pages as drawings. Never rejects. */
+  async draw(sheet: Sheet): Promise<Drawn> {
+    try {
+      const { fonts } = await this.#readAssets();
+      const files = preparePrintJob(sheet, new Map(), fonts);
+      return 'problem' in files ? files : await this.#carrier.draw(files);
+    } catch (error) {
+      return this.#failed(error);
+    }
+  }
+
+  #failed(error: unknown): { problem: PdfProblem } {
+    this.#assets = undefined;
+    return { problem: { kind: 'noEngine', message: error instanceof Error ? error.message : String(error) } };
+  }
+
   async #engineParts() {
-    const [script, program, assets] = await Promise.all([
+    const [script, program, drawing, assets] = await Promise.all([
       this.#file('engineWorker.js'),
       this.#file(`assets/${engineName}`),
+      this.#file(`assets/${drawingName}`),
       this.#readAssets(),
     ]);
-    return { script, program, assets };
+    return { script, program, drawing, assets };
   }
 
   #readAssets(): Promise<PdfAssets> {
@@ -49,9 +66,7 @@ export class SheetPrinter {
 
   async #loadAssets(): Promise<PdfAssets> {
     const [regular, bold, boldItalic, symbols, ...texts] = await Promise.all(
-      [...Object.values(fontNames), ...templateNames].map((name) =>
-        this.#file(`assets/${name}`),
-      ),
+      [...Object.values(fontNames), ...templateNames].map((name) => this.#file(`assets/${name}`)),
     );
     if (regular === undefined || bold === undefined || boldItalic === undefined || symbols === undefined)
       throw new Error('a font is missing');

@@ -1,8 +1,18 @@
 import type { Uri } from '../core/analysis/uri';
 import type { FileSource } from '../core/analysis/workspace';
 import type { Sheet } from '../core/sheet/sheet';
+import type { SheetPagePicture, StepMark } from './protocol';
 
 export type PrintOutcome = { readonly is: 'printed' } | { readonly is: 'refused'; readonly why: string };
+
+/** The pages with the places of the steps on them, by their numbers. */
+export type DrawOutcome =
+  | {
+      readonly is: 'drawn';
+      readonly pages: readonly SheetPagePicture[];
+      readonly steps: readonly Pick<StepMark, 'number' | 'page' | 'y'>[];
+    }
+  | { readonly is: 'refused'; readonly why: string };
 
 /** Everything that the server needs of the platform it runs on. */
 export interface Host {
@@ -17,5 +27,7 @@ export interface Host {
   pause(milliseconds: number): Promise<void>;
   /** A URI at which the page of a rule can be opened, where the platform has the pages. */
   rulePage?(rule: string): string | undefined;
+  /** The printed pages as drawings. */
+  draw(sheet: Sheet): Promise<DrawOutcome>;
   print(sheet: Sheet, target: Uri): Promise<PrintOutcome>;
 }

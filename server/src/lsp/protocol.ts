@@ -115,6 +115,34 @@ export interface SheetPatchResult extends BuildsResult {
   readonly errors: number;
 }
 
+/** One printed page as a drawing, its size in points. */
+export interface SheetPagePicture {
+  readonly svg: string;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Where a step is on the printed pages, and where it stands in the source. */
+export interface StepMark {
+  readonly number: number;
+  readonly title: string;
+  /** Counted from 1. */
+  readonly page: number;
+  /** How far down on the page it begins, in points. */
+  readonly y: number;
+  /** In UTF-16 code units. */
+  readonly offset: number;
+}
+
+export interface SheetPagesResult extends BuildsResult {
+  /** None where they cannot be drawn; `why` then says it in words. */
+  readonly pages: readonly SheetPagePicture[];
+  readonly marks: readonly StepMark[];
+  readonly why?: string;
+  readonly build?: BuildChoice | undefined;
+  readonly errors: number;
+}
+
 export interface ChartHtmlParams {
   readonly uri: string;
   /** Id of a build; the first one where it is absent or no longer exists. */
@@ -151,6 +179,8 @@ export const BUILDS_PASSING: RequestName<BuildsPassingParams, BuildsPassingResul
 export const FAILING_BUILDS: RequestName<BuildsParams, FailingBuildsResult> = { method: 'witnessmark/failingBuilds' };
 export const SHEET_HTML: RequestName<SheetHtmlParams, SheetHtmlResult> = { method: 'witnessmark/sheetHtml' };
 export const SHEET_PATCH: RequestName<SheetPatchParams, SheetPatchResult> = { method: 'witnessmark/sheetPatch' };
+/** The pages as they are printed. */
+export const SHEET_PAGES: RequestName<SheetHtmlParams, SheetPagesResult> = { method: 'witnessmark/sheetPages' };
 export const CHART_HTML: RequestName<ChartHtmlParams, ChartHtmlResult> = { method: 'witnessmark/chartHtml' };
 export const PRINT_SHEET: RequestName<PrintSheetParams, PrintSheetResult> = { method: 'witnessmark/printSheet' };
 export const SHEET_CHANGED: NotificationName<SheetChangedParams> = { method: 'witnessmark/sheetChanged' };

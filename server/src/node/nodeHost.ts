@@ -4,10 +4,10 @@ import type { Uri } from '../core/analysis/uri';
 import type { FileSource } from '../core/analysis/workspace';
 import type { Sheet } from '../core/sheet/sheet';
 import { ClientFiles } from '../lsp/clientFiles';
-import type { Host, PrintOutcome } from '../lsp/host';
+import type { DrawOutcome, Host, PrintOutcome } from '../lsp/host';
 import { pdfProblemMessage } from '../pdf/problem';
 import { NodeFiles, pathOfUri, reasonOf, uriOfPath, walkDocuments, writeWhole } from './nodeFiles';
-import { renderPdf } from './pdf/pdfEngine';
+import { drawPages, renderPdf } from './pdf/pdfEngine';
 import { rulePage } from './rulePages';
 
 /** The platform for a server that runs on Node. What is not on disk is asked of the client. */
@@ -44,6 +44,13 @@ export class NodeHost implements Host {
 
   async pause(milliseconds: number): Promise<void> {
     await setTimeout(milliseconds);
+  }
+
+  async draw(sheet: Sheet): Promise<DrawOutcome> {
+    const drawn = await drawPages(sheet, new Map());
+    return 'problem' in drawn
+      ? { is: 'refused', why: pdfProblemMessage(drawn.problem) }
+      : { is: 'drawn', pages: drawn.pages, steps: drawn.steps };
   }
 
   async print(sheet: Sheet, target: Uri): Promise<PrintOutcome> {

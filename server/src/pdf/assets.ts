@@ -39,5 +39,8 @@ export const fontNames = {
   symbols: 'DejaVuSans.ttf',
 } as const satisfies Record<keyof PdfFonts, string>;
 
+/** What draws the engine's pages, as WebAssembly, 1 MB. */
+export const drawingName = 'typst_ts_renderer_bg.wasm';
+
 /** The engine as WebAssembly, 28 MB; read only where it is used. */
 export const engineName = 'typst_ts_web_compiler_bg.wasm';

@@ -1,18 +1,23 @@
 import type { Carrier } from './carrier';
+import type { DrawnSheet } from './drawnPages';
 import type { JobFiles } from './printJob';
 import type { PdfProblem } from './problem';
 import type { WasmCarrier } from './wasmEngine';
 
 export type Typeset = Uint8Array | { problem: PdfProblem };
 
+export type Drawn = DrawnSheet | { problem: PdfProblem };
+
 export interface TypesetRequest {
   id: number;
   files: JobFiles;
+  /** What is made of them. */
+  as: 'pdf' | 'drawings';
 }
 
 export interface TypesetResponse {
   id: number;
-  result: Typeset;
+  result: Typeset | Drawn;
   /** Whether the thread ends after this answer. */
   last: boolean;
 }
@@ -21,7 +26,7 @@ export interface TypesetResponse {
 export interface EngineThread {
   /** It answers nothing more. */
   readonly hasEnded: boolean;
-  typeset(files: JobFiles): Promise<TypesetResponse>;
+  typeset(files: JobFiles, as: TypesetRequest['as']): Promise<TypesetResponse>;
   end(): Promise<void>;
 }
 
@@ -30,18 +35,20 @@ export function createThreadCarrier(startThread: () => EngineThread): Carrier {
   let current: EngineThread | undefined;
   // One sheet after the other: a thread that ends with its answer must not take a waiting sheet with it.
   let queue: Promise<unknown> = Promise.resolve();
-  const typeset = async (files: JobFiles): Promise<Typeset> => {
+  const typeset = async (files: JobFiles, as: TypesetRequest['as']): Promise<Typeset | Drawn> => {
     if (current === undefined || current.hasEnded) current = startThread();
-    const { result, last } = await current.typeset(files);
+    const { result, last } = await current.typeset(files, as);
     if (last) current = undefined;
     return result;
   };
+  const inTurn = (files: JobFiles, as: TypesetRequest['as']): Promise<Typeset | Drawn> => {
+    const printed = queue.then(() => typeset(files, as));
+    queue = printed;
+    return printed;
+  };
   return {
-    typeset: (files) => {
-      const printed = queue.then(() => typeset(files));
-      queue = printed;
-      return printed;
-    },
+    typeset: (files) => inTurn(files, 'pdf') as Promise<Typeset>,
+    draw: (files) => inTurn(files, 'drawings') as Promise<Drawn>,
     close: async () => {
       await current?.end();
       current = undefined;
@@ -55,11 +62,12 @@ export function createThreadCarrier(startThread: () => EngineThread): Carrier {
  */
 export async function answerTypeset(
   engine: Promise<WasmCarrier>,
-  { id, files }: TypesetRequest,
+  { id, files, as }: TypesetRequest,
 ): Promise<TypesetResponse> {
   try {
     const carrier = await engine;
-    return { id, result: await carrier.typeset(files), last: carrier.isSpent() };
+    const result = await (as === 'pdf' ? carrier.typeset(files) : carrier.draw(files));
+    return { id, result, last: carrier.isSpent() };
   } catch (error) {
     // After a fault inside it the engine's memory cannot be trusted.
     const message = error instanceof Error ? error.message : String(error);

@@ -1,7 +1,14 @@
 import type { Connection } from 'vscode-languageserver';
 import { toCoreUri } from '../convert';
 import type { Feature } from '../feature';
-import type { BuildsParams, ChartHtmlParams, RequestName, SheetHtmlParams, SheetPatchParams } from '../protocol';
+import type {
+  BuildsParams,
+  ChartHtmlParams,
+  RequestName,
+  SheetHtmlParams,
+  SheetPagesResult,
+  SheetPatchParams,
+} from '../protocol';
 import {
   BUILDS,
   CHART_HTML,
@@ -9,11 +16,21 @@ import {
   type PrintSheetParams,
   type PrintSheetResult,
   SHEET_HTML,
+  SHEET_PAGES,
   SHEET_PATCH,
 } from '../protocol';
 import { SentPages } from '../sentPages';
 import type { Session } from '../session';
-import { askForSheet, buildsOfProcedure, chartPage, errorsIn, sheetPage, sheetPieces } from '../sheetService';
+import {
+  askForSheet,
+  buildsOfProcedure,
+  chartPage,
+  errorsIn,
+  type ShownSheet,
+  sheetPage,
+  sheetPieces,
+  sheetShown,
+} from '../sheetService';
 
 /** The step sheet: its builds, its page beside the text, its print; and the chart of the walk. Requests of our own, for our own client. */
 export const sheets: Feature = {
@@ -31,6 +48,10 @@ export const sheets: Feature = {
       const { page, ...shown } = sheetPieces(await checked(uri), build, paper);
       return { ...shown, page: sent.patch(toCoreUri(uri), page, since) };
     });
+    answer(connection, session, SHEET_PAGES, async ({ uri, build, paper }: SheetHtmlParams) => {
+      session.sheetsShown.add(toCoreUri(uri));
+      return printedPages(sheetShown(await checked(uri), build, paper), session);
+    });
     answer(connection, session, CHART_HTML, async ({ uri, build }: ChartHtmlParams) => {
       session.sheetsShown.add(toCoreUri(uri));
       return chartPage(await checked(uri), build);
@@ -46,6 +67,21 @@ function answer<Params, Result>(
   work: (params: Params) => Promise<Result>,
 ): void {
   connection.onRequest(request.method, (params: Params, token) => session.answer(token, () => work(params)));
+}
+
+/** The pages with a mark for each step; where they cannot be drawn, why. */
+async function printedPages({ asked, ...shown }: ShownSheet, { host }: Session): Promise<SheetPagesResult> {
+  const none = { ...shown, pages: [], marks: [] };
+  if (asked.is === 'none') return { ...none, why: asked.why };
+  const drawn = await host.draw(asked.sheet);
+  if (drawn.is === 'refused') return { ...none, why: `The pages cannot be shown. ${drawn.why}` };
+  const steps = asked.sheet.phases.flatMap((phase) => phase.steps);
+  const byNumber = new Map(steps.map((step) => [step.number, step]));
+  const marks = drawn.steps.flatMap((place) => {
+    const step = byNumber.get(place.number);
+    return step === undefined ? [] : [{ ...place, title: step.title, offset: step.source.offset }];
+  });
+  return { ...shown, pages: drawn.pages, marks };
 }
 
 async function print(session: Session, params: PrintSheetParams): Promise<PrintSheetResult> {

@@ -1,6 +1,6 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { engineName, fontNames, type PdfAssets, templateNames } from '../../pdf/assets';
+import { drawingName, engineName, fontNames, type PdfAssets, templateNames } from '../../pdf/assets';
 
 const packagedAt: Readonly<Record<string, string>> = {
   [fontNames.regular]: '@expo-google-fonts/noto-sans/400Regular',
@@ -8,6 +8,7 @@ const packagedAt: Readonly<Record<string, string>> = {
   [fontNames.boldItalic]: '@expo-google-fonts/noto-sans/700Bold_Italic',
   [fontNames.symbols]: 'dejavu-fonts-ttf/ttf',
   [engineName]: '@myriaddreamin/typst-ts-web-compiler/pkg',
+  [drawingName]: '@myriaddreamin/typst-ts-renderer/pkg',
 };
 
 let remembered: PdfAssets | undefined;
@@ -28,6 +29,10 @@ export function readPdfAssets(): PdfAssets {
 
 export function readEngineWasm(): Buffer {
   return readAsset(engineName);
+}
+
+export function readDrawingWasm(): Buffer {
+  return readAsset(drawingName);
 }
 
 function readAsset(name: string): Buffer {

@@ -1,7 +1,8 @@
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
-import type { NodeCompiler } from '@myriaddreamin/typst-ts-node-compiler';
+import type { NodeCompiler, NodeTypstDocument } from '@myriaddreamin/typst-ts-node-compiler';
 import type { Carrier } from '../../pdf/carrier';
+import { drawnSheet, stepPlaces } from '../../pdf/drawnPages';
 import { ownFonts } from '../../pdf/ownFonts';
 import type { JobFiles } from '../../pdf/printJob';
 import type { PdfProblem } from '../../pdf/problem';
@@ -19,11 +20,25 @@ export function createNativeCarrier(): Carrier | undefined {
   const { templates, fonts } = readPdfAssets();
   const fontBlobs = ownFonts(fonts).map((font) => Buffer.from(font));
   const compiler = native.NodeCompiler.create({ workspace: nowhere, fontArgs: [{ fontBlobs }] });
+  const compile = (files: JobFiles): NodeTypstDocument | { problem: PdfProblem } => {
+    compiler.resetShadow();
+    for (const [name, text] of templates) compiler.addSource(join(nowhere, name), text);
+    return compileNative(compiler, files);
+  };
   return {
     typeset: async (files) => {
-      compiler.resetShadow();
-      for (const [name, text] of templates) compiler.addSource(join(nowhere, name), text);
-      return typesetNative(compiler, files);
+      const document = compile(files);
+      if ('problem' in document) return document;
+      const bytes = new Uint8Array(compiler.pdf(document));
+      compiler.evictCache(3);
+      return bytes;
+    },
+    draw: async (files) => {
+      const document = compile(files);
+      if ('problem' in document) return document;
+      const sheet = drawnSheet(compiler.svg(document), compiler.query(document, stepPlaces));
+      compiler.evictCache(3);
+      return sheet;
     },
     close: async () => compiler.evictCache(0),
   };
@@ -38,16 +53,14 @@ function loadNative(): NativeModule | undefined {
   }
 }
 
-function typesetNative(compiler: NodeCompiler, files: JobFiles): Uint8Array | { problem: PdfProblem } {
+function compileNative(compiler: NodeCompiler, files: JobFiles): NodeTypstDocument | { problem: PdfProblem } {
   for (const [name, bytes] of files) compiler.mapShadow(join(nowhere, name), Buffer.from(bytes));
   const compiled = compiler.compile({ mainFilePath: join(nowhere, 'sheet.typ') });
   const document = compiled.result;
   if (document === null || compiled.hasError()) {
     return { problem: { kind: 'refused', message: firstMessage(compiled.takeDiagnostics()?.shortDiagnostics ?? []) } };
   }
-  const bytes = new Uint8Array(compiler.pdf(document));
-  compiler.evictCache(3);
-  return bytes;
+  return document;
 }
 
 function firstMessage(diagnostics: readonly { message?: string }[]): string {

@@ -1,8 +1,11 @@
 import type { Sheet } from '../../core/sheet/sheet';
 import type { Carrier } from '../../pdf/carrier';
+import type { DrawnSheet } from '../../pdf/drawnPages';
 import type { FigureFiles } from '../../pdf/figures';
 import { finishPdf } from '../../pdf/finishPdf';
-import { preparePrintJob } from '../../pdf/printJob';
+import { layFields } from '../../pdf/form/layFields';
+import { sheetForm } from '../../pdf/form/sheetForm';
+import { preparePrintJob, type SheetVariant } from '../../pdf/printJob';
 import type { PdfProblem } from '../../pdf/problem';
 import type { PdfStandard } from '../../pdf/xmp';
 import { readPdfAssets } from './assets';
@@ -21,6 +24,8 @@ export interface PdfOptions {
   workerFile?: string;
   /** Which standards the file names itself by; PDF/UA-1 alone unless another is asked for. */
   standard?: PdfStandard;
+  /** `fillable` has a form field for every box and blank; by default it is printed for paper. */
+  variant?: SheetVariant;
 }
 
 const warmCarriers = new Map<string, Promise<Carrier>>();
@@ -35,12 +40,35 @@ export async function renderPdf(
   options: PdfOptions = {},
 ): Promise<Uint8Array | { problem: PdfProblem }> {
   try {
-    const files = preparePrintJob(sheet, figures, readPdfAssets().fonts);
+    const variant = options.variant ?? 'print';
+    const form = sheetForm(sheet, variant);
+    const files = preparePrintJob(form.sheet, figures, readPdfAssets().fonts, variant);
     if ('problem' in files) return files;
     const printed = await (await carrierFor(options)).typeset(files);
-    if (!('problem' in printed)) return finishPdf(printed, sheet, options.standard ?? 'ua');
+    if (!('problem' in printed)) {
+      const finished = finishPdf(printed, sheet, options.standard ?? 'ua');
+      return form.plan === undefined || 'problem' in finished ? finished : await layFields(finished, form.plan);
+    }
     if (printed.problem.kind === 'noEngine') warmCarriers.delete(carrierKey(options));
     return printed;
+  } catch (error) {
+    warmCarriers.delete(carrierKey(options));
+    return { problem: { kind: 'noEngine', message: error instanceof Error ? error.message : String(error) } };
+  }
+}
+
+/** The same pages as drawings, with where their steps begin. Never rejects. */
+export async function drawPages(
+  sheet: Sheet,
+  figures: FigureFiles,
+  options: PdfOptions = {},
+): Promise<DrawnSheet | { problem: PdfProblem }> {
+  try {
+    const files = preparePrintJob(sheet, figures, readPdfAssets().fonts);
+    if ('problem' in files) return files;
+    const drawn = await (await carrierFor(options)).draw(files);
+    if ('problem' in drawn && drawn.problem.kind === 'noEngine') warmCarriers.delete(carrierKey(options));
+    return drawn;
   } catch (error) {
     warmCarriers.delete(carrierKey(options));
     return { problem: { kind: 'noEngine', message: error instanceof Error ? error.message : String(error) } };

@@ -1,7 +1,7 @@
 import { startWasmEngine, type WasmCarrier } from '../../pdf/wasmEngine';
-import { readEngineWasm, readPdfAssets } from './assets';
+import { readDrawingWasm, readEngineWasm, readPdfAssets } from './assets';
 
 /** The engine as WebAssembly in this thread, from the files that lie beside the program. */
 export function createWasmCarrier(): Promise<WasmCarrier> {
-  return startWasmEngine(readEngineWasm(), readPdfAssets());
+  return startWasmEngine(readEngineWasm(), async () => readDrawingWasm(), readPdfAssets());
 }

@@ -35,10 +35,10 @@ class Thread implements EngineThread {
     this.worker.unref();
   }
 
-  typeset(files: JobFiles): Promise<TypesetResponse> {
+  typeset(files: JobFiles, as: TypesetRequest['as']): Promise<TypesetResponse> {
     this.next += 1;
     this.worker.ref();
-    this.worker.postMessage({ id: this.next, files } satisfies TypesetRequest);
+    this.worker.postMessage({ id: this.next, files, as } satisfies TypesetRequest);
     return new Promise((resolve) => {
       this.answer = resolve;
     });
