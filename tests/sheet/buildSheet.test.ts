@@ -117,10 +117,10 @@ describe('what the bench decides', () => {
   });
 
   test('loosening gets a box for each hand, the other way round', async () => {
-    const { choices } = await instructionOf('- loosen: cap-nut', { build: 'k2-b' });
-    expect(choices).toEqual([
-      'When the hand of the cap nut is left: turn clockwise (left-hand thread)',
-      'When the hand of the cap nut is right: turn counter-clockwise (right-hand thread)',
+    const { turning } = await instructionOf('- loosen: cap-nut', { build: 'k2-b' });
+    expect(turning?.map((line) => [line.condition, line.turn?.direction])).toEqual([
+      ['When the hand of the cap nut is left', 'clockwise'],
+      ['When the hand of the cap nut is right', 'counter-clockwise'],
     ]);
   });
 
@@ -133,7 +133,7 @@ describe('what the bench decides', () => {
       'Only when the wheel is used again',
       'Only when the wheel is renewed',
     ]);
-    expect(step.instructions[0]?.choices).toEqual(['Wheel used again', 'Wheel renewed']);
+    expect(step.instructions[0]?.renewals).toEqual([{ part: 'Wheel' }]);
   });
 
   test('a torque that differs by outcome has a row for each in the table', async () => {
@@ -324,14 +324,6 @@ describe('half-written documents', () => {
     const sheet = buildSheet(view, picked, { findings: [], settings: DEFAULT_SETTINGS, language: 'en', paper: 'a4' });
     expect(steps(sheet).map((step) => step.id)).toEqual(['do-it']);
   });
-});
-
-test('fasteners loosened at once that turn differently are named', async () => {
-  const { choices } = await instructionOf('- loosen: [left-nut, cover-screw]');
-  expect(choices).toEqual([
-    'Left nut: turn clockwise (left-hand thread)',
-    'Cover screw: turn counter-clockwise (right-hand thread)',
-  ]);
 });
 
 describe('the picker', () => {

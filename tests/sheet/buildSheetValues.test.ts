@@ -75,7 +75,7 @@ describe('torque', () => {
   test('what is added to it is printed with it, with a line for the sum', async () => {
     const one = await instructionOf('- { tighten: left-nut, plus: drag }');
     expect(one.torque?.setting).toMatchObject({ value: { primary: '5 ± 0.5 N·m + running torque of the nut' } });
-    expect(one.record).toEqual({ labels: ['Torque to set'] });
+    expect(one.sum?.result).toEqual({ name: 'Torque to set', unit: 'N·m' });
   });
 });
 
