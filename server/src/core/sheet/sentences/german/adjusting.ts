@@ -2,7 +2,7 @@ import type { AdjustInstruction } from '../../../model/generated/types';
 import type { Prose } from '../../sheet';
 import { join, type Piece, sentences, strong } from '../grammar';
 import type { SentenceFacts } from '../language';
-import { directionWords, helpedBy, parts, sentence } from './words';
+import { act, directionWords, helpedBy, parts } from './words';
 
 /** Turns that English writes out. */
 const TURNS: Readonly<Record<string, string>> = {
@@ -15,7 +15,7 @@ const TURNS: Readonly<Record<string, string>> = {
 
 export function adjusting(one: AdjustInstruction, facts: SentenceFacts): Prose {
   return sentences(
-    sentence(
+    act(
       parts(one.adjust, facts),
       helpedBy(one, facts),
       ' einstellen',

@@ -1,16 +1,12 @@
 import type { Prose, TorqueSetting, TorqueValue } from '../../sheet';
 import { join, quantity, sentences, strong } from '../grammar';
 import type { SentenceFacts, VerbWriters } from '../language';
-import { helpedBy, holdSentence, parts, sentence, turnSentence } from './words';
+import { act, helpedBy, holdSentence, parts, sentence, turnSentence } from './words';
 
 /** Verbs that turn a fastener. */
 export const fastening: Pick<VerbWriters, 'loosen' | 'tighten' | 'seat'> = {
   loosen: (one, facts) =>
-    sentences(
-      sentence(parts(one.loosen, facts), helpedBy(one, facts), ' lösen'),
-      turnSentence(facts),
-      holdSentence(facts),
-    ),
+    sentences(act(parts(one.loosen, facts), helpedBy(one, facts), ' lösen'), turnSentence(facts), holdSentence(facts)),
   tighten: (one, facts) =>
     sentences(
       sentence(parts(one.tighten, facts, one.count?.value), tightening(facts)),
@@ -20,7 +16,7 @@ export const fastening: Pick<VerbWriters, 'loosen' | 'tighten' | 'seat'> = {
       holdSentence(facts),
     ),
   seat: (one, facts) =>
-    sentence(
+    act(
       parts(one.seat, facts),
       helpedBy(one, facts),
       ` in ${(one.seat?.length ?? 0) > 1 ? 'ihre Nuten' : 'die Nut'} einsetzen`,

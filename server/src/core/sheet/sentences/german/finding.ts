@@ -5,7 +5,7 @@ import type { SentenceFacts, VerbWriters } from '../language';
 import { foundWord } from './foundWords';
 import { germanGrammar as grammar, named } from './grammar';
 import { decimalComma } from './numbers';
-import { helpedBy, parts, sentence, things } from './words';
+import { act, helpedBy, parts, sentence, things, trimmed } from './words';
 
 /** Verbs that find something out. */
 export const finding: Pick<
@@ -15,20 +15,20 @@ export const finding: Pick<
   identify: (one, facts) => {
     const found = grammar.or(facts.findable.map((value) => [strong(foundWord(value))]));
     return sentences(
-      sentence(value(one.identify, facts), helpedBy(one, facts), ' feststellen', found.length > 0 && join(': ', found)),
+      act(value(one.identify, facts), helpedBy(one, facts), ' feststellen', found.length > 0 && join(': ', found)),
       'Zutreffendes ankreuzen.',
     );
   },
   inspect: (one, facts) => {
     const looked = (one.lookFor ?? []).map((item) => asItem(facts.prose(item)));
     return sentences(
-      sentence(parts(one.inspect, facts), helpedBy(one, facts), ' prüfen'),
+      act(parts(one.inspect, facts), helpedBy(one, facts), ' prüfen'),
       looked.length > 0 && join('Achten auf: ', inspectionList(looked), '.'),
     );
   },
   measure: (one, facts) =>
     sentences(
-      sentence(value(one.measure, facts), helpedBy(one, facts), atPlaces(facts.places), ' messen'),
+      act(value(one.measure, facts), helpedBy(one, facts), atPlaces(facts.places), ' messen'),
       isNumbered(facts.places) ? undefined : sentence('Messstellen: ', grammar.and(facts.places.map((at) => join(at)))),
     ),
   calculate: (one, facts) =>
@@ -46,7 +46,7 @@ export const finding: Pick<
     );
   },
   balance: (one, facts) =>
-    sentence(
+    act(
       value(one.balance, facts),
       helpedBy(one, facts),
       facts.grade && join(' auf Gütestufe ', strong(decimalComma(facts.grade))),
@@ -62,11 +62,6 @@ export const finding: Pick<
 
 function value(ref: Parameters<SentenceFacts['value']>[0] | undefined, facts: SentenceFacts): Prose {
   return ref === undefined ? join('…') : named(facts.value(ref), 'accusative');
-}
-
-/** Without the space that joins it to a sentence. */
-export function trimmed([first, ...rest]: Prose): Prose {
-  return first === undefined ? [] : [{ ...first, text: first.text.trimStart() }, ...rest];
 }
 
 /** Semicolons where an item has a comma or an `und` of its own. */

@@ -5,13 +5,24 @@ import type { SentenceFacts, VerbWriters } from '../language';
 import { adjusting } from './adjusting';
 import { behind, contracted, germanGrammar as grammar, named, phrase } from './grammar';
 import type { GrammaticalCase } from './nouns';
-import { helpedBy, holdSentence, parts, places, placingSentences, sentence, things, turnSentence } from './words';
+import {
+  act,
+  helpedBy,
+  holdSentence,
+  parts,
+  places,
+  placingSentences,
+  sentence,
+  things,
+  trimmed,
+  turnSentence,
+} from './words';
 
 /** Verbs that take a part off, put it on or set it in its place. */
 export const fitting: Pick<VerbWriters, 'remove' | 'install' | 'press' | 'align' | 'mark' | 'adjust'> = {
   remove: (one, facts) =>
     sentences(
-      sentence(parts(one.remove, facts, one.count?.value), helpedBy(one, facts), ' ausbauen'),
+      act(parts(one.remove, facts, one.count?.value), helpedBy(one, facts), ' ausbauen'),
       turnSentence(facts),
       holdSentence(facts),
       discardSentence(facts, one.remove ?? [], one.count?.value),
@@ -43,16 +54,18 @@ export const fitting: Pick<VerbWriters, 'remove' | 'install' | 'press' | 'align'
   align: (one, facts) => sentence(alignedWith(one, facts)),
   mark: (one, facts) =>
     one.across === undefined
-      ? sentence(parts(one.mark, facts), helpedBy(one, facts), ' markieren')
+      ? act(parts(one.mark, facts), helpedBy(one, facts), ' markieren')
       : sentence(
+          led(helpedBy(one, facts)),
           'durchgehende Markierung über ',
           things([...(one.mark ?? []), ...one.across].map(facts.part).map(single)),
-          helpedBy(one, facts),
           ' anbringen',
         ),
   adjust: adjusting,
 };
 
+/** At the start of a sentence. */
+const led = (help: Prose): Piece => help.length > 0 && join(...trimmed(help), ' ');
 const single = (thing: Thing): Thing => ({ ...thing, count: 1 });
 
 function alignedWith(one: AlignInstruction, facts: SentenceFacts): Prose {

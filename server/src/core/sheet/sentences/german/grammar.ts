@@ -36,10 +36,17 @@ function nameRun(thing: Thing, words: string): Run {
 /** A name without its article, in a case: `8-mm-Einsatz`, `4 Deckelschrauben`; with `neu`, `4 neue Deckelschrauben`. */
 export function named(thing: Thing, of: GrammaticalCase, { isNew = false } = {}): Prose {
   const noun = nounOfThing(thing);
-  const count = isCounted(thing) ? `${thing.count} ` : '';
+  const count = isCounted(thing) ? `${figure(thing)} ` : '';
   if (noun === undefined) return foreign(thing, isNew);
   if (count !== '' && noun.headPlural === undefined) return join(`${thing.count} × `, name(thing, noun, of, isNew));
   return join(count, name(thing, noun, of, isNew));
+}
+
+const WORDS = ['', '', 'zwei', 'drei', 'vier', 'fünf', 'sechs', 'sieben', 'acht', 'neun', 'zehn', 'elf', 'zwölf'];
+
+/** A word where a figure would run into the next: `zwei 8-mm-Einsätze`. */
+function figure({ name: next, count = 1 }: Thing): string {
+  return /^\d/u.test(next) ? (WORDS[count] ?? String(count)) : String(count);
 }
 
 function name(thing: Thing, noun: Noun, of: GrammaticalCase, isNew: boolean): Prose {
@@ -61,7 +68,7 @@ export function withDefinite(thing: Thing, of: GrammaticalCase): Prose {
   if (noun === undefined) return named(thing, of);
   const plural = (isCounted(thing) && noun.headPlural !== undefined) || noun.isPlural;
   if (isCounted(thing) && !plural) return named(thing, of);
-  const count = isCounted(thing) ? `${thing.count} ` : '';
+  const count = isCounted(thing) ? `${figure(thing)} ` : '';
   return join(
     `${article(noun.gender, of, plural)} ${count}`,
     nameRun(thing, decline(noun, of, 'definite', isCounted(thing))),

@@ -2,9 +2,8 @@ import type { Prose as WrittenProse } from '../../../model/values';
 import type { Prose } from '../../sheet';
 import { closed, join, plain, sentences } from '../grammar';
 import type { SentenceFacts, VerbWriters } from '../language';
-import { trimmed } from './finding';
 import { phrase, whose } from './grammar';
-import { helpedBy, parts, sentence } from './words';
+import { helpedBy, parts, sentence, trimmed } from './words';
 
 /** Verbs about where a part goes, what is written down, and plain sentences. */
 export const moving: Pick<VerbWriters, 'send' | 'receive' | 'return' | 'discard' | 'record' | 'say'> = {
@@ -16,7 +15,7 @@ export const moving: Pick<VerbWriters, 'send' | 'receive' | 'return' | 'discard'
   receive: (one, facts) =>
     sentence(
       parts(one.receive, facts),
-      one.certificate && join(' mit ', phrase(facts.prose(one.certificate), 'dative', 'bare')),
+      one.certificate && join(' samt ', phrase(facts.prose(one.certificate), 'dative', 'bare')),
       ' entgegennehmen',
     ),
   return: (one, facts) => movedTo(parts(one.return, facts), one.to, 'zurückgeben', facts),

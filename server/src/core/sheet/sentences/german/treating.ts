@@ -3,7 +3,7 @@ import type { Prose } from '../../sheet';
 import { join, type Piece, quantity, sentences } from '../grammar';
 import type { SentenceFacts, ToolUse, VerbWriters } from '../language';
 import { germanGrammar as grammar, isPlural, named, phrase, whose, withDefinite } from './grammar';
-import { helpedBy, parts, places, sentence } from './words';
+import { act, helpedBy, parts, places, sentence } from './words';
 
 /** Verbs that do something to a part: clean, coat, heat, wait. */
 export const treating: Pick<VerbWriters, 'apply' | 'clean' | 'heat' | 'cool' | 'wait'> = {
@@ -14,15 +14,15 @@ export const treating: Pick<VerbWriters, 'apply' | 'clean' | 'heat' | 'cool' | '
     return sentence(
       amount !== undefined && !behind && join(phrase(amount, 'accusative', 'as written'), ' '),
       stuff,
-      target(one, facts),
       helpedBy(one, facts),
+      target(one, facts),
       ' auftragen',
       behind && join(': ', amount),
     );
   },
   clean: (one, facts) => {
     const way = wayOfCleaning(one, facts);
-    return sentence(parts(one.clean, facts), way.how, helpedBy(one, facts), ' ', way.verb);
+    return act(parts(one.clean, facts), join(way.how, helpedBy(one, facts)), ' ', way.verb);
   },
   heat: (one, facts) => temperatureSentences('erwärmen', one.heat, one, facts),
   cool: (one, facts) => temperatureSentences('abkühlen', one.cool, one, facts),
@@ -102,7 +102,7 @@ function temperatureSentences(
   const helped = { ...one, with: uses.filter((use) => !reads(use)) };
   const thermometers = uses.filter(reads).map((use) => named(facts.tool(use), 'dative'));
   return sentences(
-    sentence(
+    act(
       parts(refs, facts),
       helpedBy(helped, facts),
       one.until && join(' auf ', quantity(facts.quantity(one.until))),

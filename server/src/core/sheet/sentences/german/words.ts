@@ -1,6 +1,6 @@
 import type { Ref } from '../../../model/values';
 import type { Prose } from '../../sheet';
-import { capitalised, join, type Piece, strong, type Thing } from '../grammar';
+import { capitalised, join, type Piece, plain, strong, type Thing } from '../grammar';
 import type { SentenceFacts, ToolUse } from '../language';
 import { behind, germanGrammar as grammar, named, phrase } from './grammar';
 import type { GrammaticalCase } from './nouns';
@@ -17,6 +17,17 @@ interface Helped {
 /** A sentence: its first letter is a capital, and it ends with a full stop. */
 export function sentence(...pieces: readonly Piece[]): Prose {
   return join(capitalised(join(...pieces)), '.');
+}
+
+/** What is done to something, with what, and the verb last; `mit` is not said twice in a row. */
+export function act(object: Prose, help: Prose, ...rest: readonly Piece[]): Prose {
+  const doubled = /\smit\s/u.test(plain(object)) && /^ mit\s/u.test(plain(help));
+  return doubled ? sentence(...trimmed(help), ' ', object, ...rest) : sentence(object, help, ...rest);
+}
+
+/** Without the space that joins it to a sentence. */
+export function trimmed([first, ...rest]: Prose): Prose {
+  return first === undefined ? [] : [{ ...first, text: first.text.trimStart() }, ...rest];
 }
 
 /** The parts in the accusative, as one phrase; a mark where the instruction names none. */
