@@ -8,6 +8,7 @@ import { SERVE_HELP, serve } from './commands/serve';
 import { SHEET_HELP, sheet } from './commands/sheet';
 import { VERIFY_HELP, verify } from './commands/verify';
 import { CommandProblem } from './problem';
+import { WHERE_HELP, where } from './commands/where';
 import { processTerminal, type Terminal } from './terminal';
 import { version } from './version';
 
@@ -22,6 +23,7 @@ const COMMANDS: Readonly<Record<string, Command>> = {
   review: { help: REVIEW_HELP, run: review },
   sheet: { help: SHEET_HELP, run: sheet },
   verify: { help: VERIFY_HELP, run: verify },
+  where: { help: WHERE_HELP, run: where },
   explain: { help: EXPLAIN_HELP, run: explain },
   serve: { help: SERVE_HELP, run: (_, args) => serve(args) },
 };
@@ -33,6 +35,7 @@ const HELP = `Witnessmark checks, previews and prints turbocharger rebuild proce
   witnessmark sheet FILE       print the step sheet of a procedure for a build
   witnessmark review BASE      say what a change means, worst first
   witnessmark verify FILE.pdf  say whether a printed sheet is that of the current text
+  witnessmark where NAME       say what depends on a part, tool, kit or document
   witnessmark explain [RULE]   say what a rule is about, or how a value is worked out (--at)
   witnessmark serve --stdio    run the language server
 

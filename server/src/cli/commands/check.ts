@@ -1,6 +1,7 @@
 import { applySafeFixes } from '../applyFixes';
 import { type AtLeast, type CheckedDocument, checkPaths, isAtLeast } from '../checkPaths';
-import { findDocuments } from '../findDocuments';
+import { type FoundDocuments, findDocuments } from '../findDocuments';
+import { changedSince } from '../history/changedSince';
 import { dayOption, oneOf, readOptions } from '../options';
 import { CommandProblem } from '../problem';
 import { jsonReport } from '../report/json';
@@ -16,6 +17,7 @@ Checks documents; folders are walked.
   --format text|json|sarif         how the findings are written (text)
   --at-least error|warning|info    the least severity that is shown and counts for the exit code (warning)
   --fix                            apply the fixes that are safe, then check
+  --changed-since BASE             check only what a difference from a revision of git can reach
   --no-cache                       check every document, also what an earlier run found nothing new in
   --working                        show the calculation that a finding rests on (JSON and SARIF always hold it)
   --on DATE                        judge dates as of this day, for example 2026-10-12 (today)
@@ -32,13 +34,14 @@ export async function check(terminal: Terminal, args: readonly string[]): Promis
     working: { type: 'boolean' },
     'no-cache': { type: 'boolean' },
     on: { type: 'string' },
+    'changed-since': { type: 'string' },
   });
   if (positionals.length === 0)
     throw new CommandProblem('Say which files or folders to check; see witnessmark check --help');
   const format = oneOf('format', values.format, ['text', 'json', 'sarif'], 'text');
   const least = oneOf('at-least', values['at-least'], ['error', 'warning', 'info'], 'warning');
   const today = dayOption(values.on);
-  const found = findDocuments(positionals);
+  const found = narrowed(findDocuments(positionals), values['changed-since']);
   const options = { today, remember: values['no-cache'] !== true };
   if (values.fix === true) reportFixes(terminal, await applySafeFixes(found, today));
   if (format === 'text') return checkAsText(terminal, checkPaths(found, options), least, values.working === true);
@@ -46,6 +49,11 @@ export async function check(terminal: Terminal, args: readonly string[]): Promis
   for await (const document of checkPaths(found, options)) documents.push(atLeast(document, least));
   terminal.out(format === 'json' ? jsonReport(documents) : sarifReport(documents, version()));
   return documents.some((document) => document.result.findings.length > 0) ? 1 : 0;
+}
+
+/** A folder in which nothing is reached is clean. */
+function narrowed(found: FoundDocuments, revision: string | boolean | undefined): FoundDocuments {
+  return typeof revision === 'string' ? changedSince(found, revision) : found;
 }
 
 /** Writes findings as they come, so that a long run shows what it does. */

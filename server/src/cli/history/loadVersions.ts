@@ -34,8 +34,13 @@ function textsOf(tree: DocumentTree, changed: readonly string[]): Texts {
   const alone = changed.every(isProcedure);
   const differs = new Set(changed);
   const wanted = [...tree.contents.keys()].filter((name) => !alone || differs.has(name) || !isProcedure(name));
+  return readTexts(tree, wanted);
+}
+
+/** The files of a tree that can be read as text. */
+export function readTexts(tree: DocumentTree, names: Iterable<string>): Texts {
   const texts = new Map<string, string>();
-  for (const [name, source] of tree.read(wanted)) if (source.is === 'text') texts.set(name, source.text);
+  for (const [name, source] of tree.read([...names])) if (source.is === 'text') texts.set(name, source.text);
   return texts;
 }
 
