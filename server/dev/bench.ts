@@ -3,6 +3,7 @@ import { askingTimes, folderMemory, startTimes } from './bench/editing/asking';
 import { latency } from './bench/editing/latency';
 import { keystrokes } from './bench/keystrokes';
 import { checkOfFolder } from './bench/manyFiles';
+import { printing } from './bench/printing';
 import { manyProcedures, oneProcedure } from './bench/procedures';
 import { sheetKeystrokes } from './bench/sheets';
 import { walks } from './bench/walks';
@@ -15,6 +16,7 @@ async function main(): Promise<void> {
   const [part, number] = process.argv.slice(2);
   if (part === 'folder') return checkOfFolder(Number(number ?? 1000));
   if (part === 'sheets') return sheetKeystrokes();
+  if (part === 'sheet') return printing(number === undefined ? undefined : [Number(number)]);
   if (part === 'editing') return editing(number === undefined ? undefined : Number(number));
   console.log(
     'CPU milliseconds are medians; "bare" is parseDocument with a LineCounter of the yaml package on the same text.\n',
@@ -23,6 +25,7 @@ async function main(): Promise<void> {
   await manyProcedures(Number(process.argv[2] ?? 1000));
   await keystrokes();
   await sheetKeystrokes();
+  await printing();
   coldCheck();
   await walks();
   await checkOfFolder(Number(process.argv[2] ?? 1000));
