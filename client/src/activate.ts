@@ -30,7 +30,8 @@ export async function activateWith(context: vscode.ExtensionContext, makeClient:
     }),
     vscode.workspace.onDidSaveTextDocument(showStatus),
     vscode.workspace.onDidChangeConfiguration((change) => {
-      if (change.affectsConfiguration('witnessmark.paper')) panels.refreshAll();
+      if (['paper', 'sides', 'language'].some((one) => change.affectsConfiguration(`witnessmark.${one}`)))
+        panels.refreshAll();
     }),
   );
   await server.start();

@@ -34,7 +34,7 @@ export function askForSheet(checked: CheckedDocument | undefined, build?: string
   const sheet = buildSheet(procedure, picked, {
     findings: result.findings,
     settings,
-    language: 'en',
+    language: settings.language,
     paper: settingsPaper(snapshot, document.uri) ?? paper ?? settings.paper,
   });
   return { is: 'sheet', sheet, build: { id: picked.build.id, label: picked.build.label } };

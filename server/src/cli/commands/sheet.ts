@@ -18,10 +18,11 @@ Prints the step sheet of a procedure for a build.
   --all-builds             one sheet for each build
   --paper a4|letter        paper (as the settings say, else a4)
   --sides single|double    one side of the paper, or both with mirrored margins (as the settings say, else single)
-  --language en            language of the sheet (as the settings say, else en)
+  --language en|de|es      language of the sheet (as the settings say, else en)
   -o, --out FILE.pdf|.html where to write it (the procedure's name and build, as PDF, in this folder);
                            of several sheets, the folder that they go to
   --fillable               a PDF with a field for every box and blank; witnessmark record reads it back
+  --archive                a PDF for the archive, PDF/A-3a beside PDF/UA-1; needs the date of the revision
   --torque-bands           show in the torque table what each thread and class usually takes, worked out;
                            the maker's value stays the one to tighten to
   --watch                  print again when the procedure or anything it links to changes, until Ctrl+C

@@ -1,5 +1,5 @@
-import { type Language, type Settings, settingsFor } from '../../core/analysis/settings';
-import type { Paper, Sides } from '../../core/sheet/sheet';
+import { type Settings, settingsFor } from '../../core/analysis/settings';
+import type { Paper, SheetLanguage, Sides } from '../../core/sheet/sheet';
 import { dayOption, oneOf, type Parsed, readOptions } from '../options';
 import { CommandProblem } from '../problem';
 import type { OpenProcedure } from './openProcedure';
@@ -12,6 +12,7 @@ export interface SheetRequest {
   readonly allBuilds: boolean;
   readonly out: string | undefined;
   readonly fillable: boolean;
+  readonly archive: boolean;
   readonly torqueBands: boolean;
   readonly watch: boolean;
   readonly chart: boolean;
@@ -32,6 +33,7 @@ export function readSheetRequest(args: readonly string[]): SheetRequest {
     language: { type: 'string' },
     out: { type: 'string', short: 'o' },
     fillable: { type: 'boolean' },
+    archive: { type: 'boolean' },
     'torque-bands': { type: 'boolean' },
     watch: { type: 'boolean' },
     chart: { type: 'boolean' },
@@ -44,6 +46,7 @@ export function readSheetRequest(args: readonly string[]): SheetRequest {
     allBuilds: values['all-builds'] === true,
     out: text(values.out),
     fillable: values.fillable === true,
+    archive: values.archive === true,
     torqueBands: values['torque-bands'] === true,
     watch: values.watch === true,
     chart: values.chart === true,
@@ -66,14 +69,18 @@ function contradictionIn(request: SheetRequest): string | undefined {
   return request.chart ? contradictionInChart(request) : contradictionInSheet(request);
 }
 
-function contradictionInSheet({ format, fillable, out }: SheetRequest): string | undefined {
+function contradictionInSheet({ format, fillable, archive, out }: SheetRequest): string | undefined {
   if (format !== undefined) return '--format is for --chart; a sheet is written as the name after --out says';
-  if (fillable && out !== undefined && /\.html?$/i.test(out)) return '--fillable is for a PDF; a page has no form';
+  if (fillable && archive) return '--archive is for a sheet that no longer changes; a form is still to be filled in';
+  if (out === undefined || !/\.html?$/i.test(out)) return undefined;
+  if (archive) return '--archive is for a PDF';
+  if (fillable) return '--fillable is for a PDF; a page has no form';
   return undefined;
 }
 
 function contradictionInChart(request: SheetRequest): string | undefined {
   if (request.torqueBands) return '--torque-bands is for the sheet; the chart has no torque table';
+  if (request.archive) return '--archive is for the sheet';
   if (request.fillable) return '--fillable is for the sheet; nothing is filled in on the chart';
   if (request.files.length > 1 || request.allBuilds) return 'A chart is drawn for one procedure and one build';
   return request.watch ? '--watch is for the sheet; the editor shows the chart as you write' : undefined;
@@ -84,7 +91,7 @@ export interface SheetLayout {
   readonly settings: Settings;
   readonly paper: Paper;
   readonly sides: Sides;
-  readonly language: 'en';
+  readonly language: SheetLanguage;
 }
 
 export function layoutFor({ laid }: SheetRequest, { procedure, workspace }: OpenProcedure): SheetLayout {
@@ -93,13 +100,6 @@ export function layoutFor({ laid }: SheetRequest, { procedure, workspace }: Open
     settings,
     paper: oneOf('paper', laid.paper, ['a4', 'letter'], settings.paper),
     sides: oneOf('sides', laid.sides, ['single', 'double'], settings.sides),
-    language: sheetLanguage(laid.language, settings),
+    language: oneOf('language', laid.language, ['en', 'de', 'es'], settings.language),
   };
-}
-
-function sheetLanguage(value: string | boolean | undefined, settings: Settings): 'en' {
-  const language: Language = oneOf('language', value, ['en', 'de', 'es'], settings.language);
-  if (language !== 'en')
-    throw new CommandProblem(`Sheets are written in English only so far, not in ${language}; give --language en`);
-  return language;
 }
