@@ -93,8 +93,8 @@ function sheetOf(request: SheetRequest, open: OpenProcedure, picked: ChosenBuild
   return buildSheet(open.procedure, picked, { findings: open.findings, ...layoutFor(request, open), torqueBands });
 }
 
-async function write(target: string, built: Sheet, { fillable }: SheetRequest): Promise<void> {
-  const content = /\.html?$/i.test(target) ? sheetToHtml(built, { mode: 'file' }) : await pdfOf(built, fillable);
+async function write(target: string, built: Sheet, request: SheetRequest): Promise<void> {
+  const content = /\.html?$/i.test(target) ? sheetToHtml(built, { mode: 'file' }) : await pdfOf(built, request);
   try {
     writeWhole(target, content);
   } catch (error) {
@@ -102,8 +102,11 @@ async function write(target: string, built: Sheet, { fillable }: SheetRequest): 
   }
 }
 
-async function pdfOf(built: Sheet, fillable: boolean): Promise<Uint8Array> {
-  const printed = await renderPdf(built, new Map(), { variant: fillable ? 'fillable' : 'print' });
+async function pdfOf(built: Sheet, { fillable, archive }: SheetRequest): Promise<Uint8Array> {
+  const printed = await renderPdf(built, new Map(), {
+    variant: fillable ? 'fillable' : 'print',
+    standard: archive ? 'archive' : 'ua',
+  });
   if ('problem' in printed)
     throw new CommandProblem(`The sheet cannot be printed: ${pdfProblemMessage(printed.problem)}`);
   return printed;
