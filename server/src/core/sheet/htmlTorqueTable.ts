@@ -7,15 +7,7 @@ export function torqueTableHtml(context: HtmlContext): Html {
   const { sheet, labels } = context;
   const hasBands = sheet.torqueTable.some(({ bands }) => bands !== undefined);
   const band = hasBands ? [labels.computedBand] : [];
-  const heads = [
-    labels.step,
-    labels.fastener,
-    labels.torque,
-    ...band,
-    labels.direction,
-    labels.toolsUsed,
-    labels.actual,
-  ];
+  const heads = [labels.step, labels.fastenerAndDirection, labels.torque, ...band, labels.toolsUsed, labels.actual];
   const rows = sheet.torqueTable.map((row) => torqueRowHtml(row, hasBands, context));
   const note = hasBands ? el('p', {}, escapeHtml(labels.computedBandNote)) : undefined;
   return join([table('torques', heads, rows), note]);
@@ -31,10 +23,13 @@ function torqueRowHtml(row: TorqueRow, hasBands: boolean, { labels }: HtmlContex
   const second = row.secondary === undefined ? [] : [el('p', {}, escapeHtml(`(${row.secondary})`))];
   return [
     el('a', { href: `#step-${row.stepId}` }, escapeHtml(String(row.step))),
-    [escapeHtml(row.fastener), ...(condition === undefined ? [] : [condition])],
+    [
+      el('p', {}, escapeHtml(row.fastener)),
+      ...(condition === undefined ? [] : [condition]),
+      el('p', {}, turnWords(row.turn, labels)),
+    ],
     [...value, ...second],
     ...(hasBands ? [(row.bands ?? []).flatMap(bandHtml)] : []),
-    turnWords(row.turn, labels),
     [
       el('p', {}, escapeHtml(row.tools.join(', '))),
       el('div', { class: 'blank-line' }, el('span', {}, escapeHtml(labels.toolNumber)), el('span', { class: 'blank' })),

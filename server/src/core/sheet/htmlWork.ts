@@ -86,8 +86,7 @@ export function fatesHtml({ sheet, labels }: HtmlContext): Html | undefined {
 }
 
 /** Parts of which there is no more to say stand together in one line. */
-function fateHtml({ kind, lines }: FateGroup, labels: Labels): Html[] {
-  if (kind === 'bench') return lines.map((line) => benchHtml(line, labels));
+function fateHtml({ lines }: FateGroup, labels: Labels): Html[] {
   const plain = lines.filter(isPlain).map((line) => line.part);
   const together = plain.length === 0 ? [] : [el('p', {}, escapeHtml(plain.join(', ')))];
   return [...together, ...lines.filter((line) => !isPlain(line)).map((line) => fateLineHtml(line, labels))];
@@ -106,13 +105,6 @@ function fateLineHtml({ part, condition, to, at }: FateLine, labels: Labels): Ht
     [escapeHtml(words), ...links].flatMap((piece, place) => (place === 0 ? [piece] : [escapeHtml(' · '), piece])),
   );
   return el('div', {}, el('p', {}, line), conditionHtml(condition, labels));
-}
-
-function benchHtml({ part, condition }: FateLine, labels: Labels): Html {
-  const boxes = [labels.fateBenchUsed, labels.fateBenchRenewed].map((word) =>
-    el('span', { class: 'choice' }, tickBox(`${part} ${word}`), escapeHtml(word)),
-  );
-  return el('div', { class: 'bench' }, el('span', {}, escapeHtml(part)), ...boxes, conditionHtml(condition, labels));
 }
 
 function withCondition(words: Html, condition: Condition | undefined, labels: Labels): Html[] {

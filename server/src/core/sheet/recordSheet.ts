@@ -2,6 +2,8 @@ import type { Condition, LooseEnd, RecordRow, StepPlace } from './sheet';
 
 /** What is written down about the unit as it comes in, each with the step that asks for it. */
 export interface ReceivedUnit {
+  /** What may be on the plate, for example `V4-28R`. */
+  variants: string[];
   /** Parts of the arriving unit whose serial number the work writes down. */
   serials: SerialRow[];
   /** What the bench finds out about the unit, such as the hand of a nut. */

@@ -15,6 +15,7 @@ import { conditioned, stepsOf } from './uses';
 export function receivedUnit(context: BuildContext): ReceivedUnit | undefined {
   if (context.procedure.value.starts?.id === 'parts') return undefined;
   return {
+    variants: variantsHere(context).map(({ id, name }) => (name === '' ? id : name)),
     serials: serialRows(context, 'received'),
     found: foundRows(context),
     measured: measuredBeforeStripping(context),
@@ -56,20 +57,23 @@ function isStripping({ instruction: one }: InstructionUse, { procedure }: BuildC
 }
 
 /** A unit that is not as the sheet expects it needs another sheet, so every option is asked for. */
-function arrivalRows({ procedure, picked, names, writing }: BuildContext): ArrivalRow[] {
-  const { space } = procedure;
+function arrivalRows(context: BuildContext): ArrivalRow[] {
+  const { picked, names, writing } = context;
+  const { space } = context.procedure;
   const { phrases } = writing;
-  const sameVariants = space.union(
-    space.facts.variants
-      .map(({ id }) => space.set({ kind: 'is', id }))
-      .filter((variant) => variant.overlaps(picked.set)),
-  );
+  const sameVariants = space.union(variantsHere(context).map(({ id }) => space.set({ kind: 'is', id })));
   return [...space.facts.options.values()].flatMap(({ id }) => {
     const arrives = space.set({ kind: 'arrives', id });
     if (!arrives.overlaps(sameVariants)) return [];
     const what = phrases.arrivedWith(names.option(id));
     return [{ what, values: [phrases.yes, phrases.no], expected: expectedOf(arrives, picked.set) }];
   });
+}
+
+/** The variants of the sheet; a family that names none has one without a name, which no plate bears. */
+function variantsHere({ procedure, picked }: BuildContext): readonly { id: string; name: string }[] {
+  const { space } = procedure;
+  return space.facts.variants.filter(({ id }) => space.set({ kind: 'is', id }).overlaps(picked.set));
 }
 
 function expectedOf(arrives: BuildSet, set: BuildSet): ArrivalRow['expected'] {

@@ -58,7 +58,7 @@ export function recordOf(
 function decisionRows(work: WalkedWork | undefined, context: BuildContext): DecisionRow[] {
   return benchParts(work).map(({ part, where }) => ({
     part: context.names.part(part, where).name,
-    ...conditioned(where, context),
+    ...conditioned(where, context, work?.known),
     at: stepsOf(context.uses.filter(({ instruction }) => mayRenew(instruction, part))).slice(-1),
   }));
 }

@@ -1,3 +1,4 @@
+import type { BuildSet } from '../../builds';
 import type { Condition, StepPlace } from '../sheet';
 import type { BuildContext, InstructionUse } from './buildContext';
 
@@ -9,9 +10,10 @@ export function stepsOf(uses: readonly InstructionUse[]): StepPlace[] {
 
 /** When something applies, as the part of an object that says it; nothing where it always does. */
 export function conditioned(
-  where: InstructionUse['where'],
+  where: BuildSet,
   { conditions, picked }: BuildContext,
+  known: BuildSet = picked.set,
 ): { condition?: Condition } {
-  const condition = conditions.condition(where, picked.set);
+  const condition = conditions.condition(where, known);
   return condition === undefined ? {} : { condition };
 }

@@ -21,8 +21,8 @@ export type FormBlock =
   | { kind: 'strong'; text: string }
   /** Boxes side by side, each with its label above; one without words is written into. */
   | { kind: 'boxes'; rows: FormBox[][] }
-  /** Empty lines below a label. */
-  | { kind: 'lines'; label: string; count: number }
+  /** Empty lines below a label; on paper they may grow to what is left of a page of their own. */
+  | { kind: 'lines'; label: string; count: number; grows: boolean }
   | { kind: 'ticks'; items: Prose[] }
   /** The table of torques, which printers have of their own. */
   | { kind: 'torques' }

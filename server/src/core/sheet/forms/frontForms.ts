@@ -4,18 +4,19 @@ import type { ConsumableLine, KitLine, KitList, Sheet, SheetConcession } from '.
 import { formTable, stepsCell, strongWords, toFill, words } from './cells';
 import type { Form, FormBlock, FormCell } from './form';
 
-/** What must be known before anything is touched: hazards, concessions, and what changed in the document. */
+/** What must be known before anything is touched: the hazards, and what is let stand though a rule is against it. */
 export function safetyForms(sheet: Sheet, labels: Labels): Form[] {
-  return [hazardForm(sheet, labels), concessionForm(sheet, labels), revisionForm(sheet, labels)].flat();
+  return [...hazardForm(sheet, labels), ...concessionForm(sheet, labels)];
 }
 
-/** What is laid out before the first step. */
+/** What is laid out before the first step, and what changed in the document. */
 export function layOutForms(sheet: Sheet, labels: Labels): Form[] {
   return [
     ...toolForm(sheet, labels),
     ...consumableForm(sheet, labels),
     ...sheet.kits.map((kit, index) => kitForm(kit, index, labels)),
     ...figureForm(sheet, labels),
+    ...revisionForm(sheet, labels),
   ];
 }
 
@@ -99,7 +100,7 @@ function consumableForm({ consumables }: Sheet, labels: Labels): Form[] {
   const columns = [
     [labels.atHand, 'tick'],
     [labels.consumable, 'rest'],
-    [labels.amount, 'medium'],
+    [labels.amount, 'short'],
     [labels.labelHazards, 'wide'],
     [labels.batch, 'short'],
     [labels.useBy, 'short'],

@@ -23,7 +23,7 @@ function slipBlocks({ to, lines }: SentSlip, sheet: Sheet, labels: Labels): Form
     { kind: 'boxes', rows: [...identityRows(sheet, labels), [goesTo]] },
     sentTable(lines, labels),
     { kind: 'boxes', rows: [[box(labels.sentBy), box(labels.date), box(labels.signature)]] },
-    { kind: 'lines', label: labels.workDone, count: 4 },
+    { kind: 'lines', label: labels.workDone, count: 4, grows: true },
     { kind: 'ticks', items: ticks.map((text) => [{ kind: 'text', text }]) },
     {
       kind: 'boxes',
@@ -83,7 +83,7 @@ export function installerForms(sheet: Sheet, labels: Labels): Form[] {
             [box(labels.fittedBy), box(labels.date), box(labels.signature)],
           ],
         },
-        { kind: 'lines', label: labels.notes, count: 4 },
+        { kind: 'lines', label: labels.notes, count: 4, grows: true },
       ],
     },
   ];

@@ -24,7 +24,7 @@ export interface SheetForms {
 export function formsOf(sheet: Sheet, labels: Labels): SheetForms {
   return {
     safety: safetyForms(sheet, labels),
-    received: sheet.asReceived === undefined ? [] : [receivedForm(sheet.asReceived, sheet.header, labels)],
+    received: sheet.asReceived === undefined ? [] : [receivedForm(sheet.asReceived, labels)],
     layOut: layOutForms(sheet, labels),
     tally: tallyForm(sheet, labels),
     lastLook: [lastLookForm(sheet, labels)],

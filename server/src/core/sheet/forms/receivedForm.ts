@@ -1,11 +1,13 @@
 import { fillLabel, type Labels } from '../labels';
 import type { ArrivalRow, FoundRow, ReceivedUnit } from '../recordSheet';
-import type { RecordRow, SheetHeader } from '../sheet';
+import type { RecordRow } from '../sheet';
 import { blanksOf, box, formTable, stepsCell, words, wordsWhen } from './cells';
 import type { Form, FormBlock, FormCell } from './form';
 
 /** The page that is filled in as the unit comes in, before anything is cleaned or taken off. */
-export function receivedForm(received: ReceivedUnit, { build }: SheetHeader, labels: Labels): Form {
+export function receivedForm(received: ReceivedUnit, labels: Labels): Form {
+  const variants = received.variants.join(', ');
+  const hint = variants === '' ? {} : { hint: fillLabel(labels.thisSheet, { text: variants }) };
   const serials = received.serials.map(({ part, at, condition }) =>
     box(fillLabel(labels.serialOf, { part }), { at, ...(condition === undefined ? {} : { hint: condition.text }) }),
   );
@@ -19,17 +21,13 @@ export function receivedForm(received: ReceivedUnit, { build }: SheetHeader, lab
         kind: 'boxes',
         rows: [
           [box(labels.customer), box(labels.orderNumber), box(labels.customerReference)],
-          [
-            box(labels.variantOnPlate, { hint: fillLabel(labels.thisSheet, { text: build }) }),
-            box(labels.unitSerial),
-            box(labels.hoursOfService, { unit: 'h' }),
-          ],
+          [box(labels.variantOnPlate, hint), box(labels.unitSerial), box(labels.hoursOfService, { unit: 'h' })],
           ...inRows(serials, 2),
         ],
       },
       ...foundBlocks(received, labels),
-      { kind: 'lines', label: labels.missingParts, count: 3 },
-      { kind: 'lines', label: labels.damage, count: 4 },
+      { kind: 'lines', label: labels.missingParts, count: 3, grows: false },
+      { kind: 'lines', label: labels.damage, count: 4, grows: true },
       {
         kind: 'boxes',
         rows: [[box(labels.photographs)], [box(labels.receivedBy), box(labels.date), box(labels.signature)]],

@@ -51,7 +51,7 @@ function measurementTable(rows: readonly RecordRow[], labels: Labels): FormTable
   const columns = [
     [labels.step, 'step'],
     [labels.measurement, 'rest'],
-    [labels.limits, 'medium'],
+    [labels.limits, 'long'],
     [labels.actual, 'rest'],
     [labels.toolNumber, 'short'],
   ] as const;
@@ -121,7 +121,7 @@ function known(date: string | undefined): FormCell {
 function signOffTable(rows: readonly SignOff[], labels: Labels): FormTable {
   const columns = [
     [labels.step, 'step'],
-    [labels.holdPoint, 'rest'],
+    [labels.signOffs, 'rest'],
     [labels.who, 'short'],
     [labels.name, 'medium'],
     [labels.signature, 'medium'],
