@@ -50,14 +50,14 @@ export class Asking {
   }
 
   text(at: FieldPlace, part: string | number, what: string): string {
-    return this.field(at, [part], { kind: 'text', what });
+    return this.field(at, [part], { kind: 'text', lines: 'one', what });
   }
 
   /** Boxes of which one is ticked. */
   choice(at: FieldPlace, part: string, values: readonly string[], question: string): string[] {
     const group = [...at.path, part].join('/');
     return values.map((value, index) =>
-      this.field(at, [part, index + 1], { kind: 'choice', group, value, what: `${question}: ${value}` }),
+      this.field(at, [part, index + 1], { kind: 'choice', group, question, value, what: `${question}: ${value}` }),
     );
   }
 

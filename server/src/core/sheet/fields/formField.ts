@@ -31,7 +31,7 @@ export type FormField = Common &
   (
     | { readonly kind: 'tick' }
     /** One of several boxes of which one is ticked; `group` is common to them. */
-    | { readonly kind: 'choice'; readonly group: string; readonly value: string }
+    | { readonly kind: 'choice'; readonly group: string; readonly question: string; readonly value: string }
     /**
      * A measured value; `unit` is the one that a bare number is in. Where the work may come back to it, `attempt` tells
      * the fields of one value apart, and the last one that is filled in counts.
@@ -42,7 +42,8 @@ export type FormField = Common &
         readonly accepts: readonly Acceptance[];
         readonly attempt?: { readonly of: string; readonly number: number };
       }
-    | { readonly kind: 'text' }
+    /** Words; `many` lines take what is said at length. */
+    | { readonly kind: 'text'; readonly lines: 'one' | 'many' }
     | { readonly kind: 'signature' }
   );
 

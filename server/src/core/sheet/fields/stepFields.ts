@@ -141,7 +141,7 @@ function nameChoices(choices: readonly string[], at: FieldPlace, sentence: strin
 }
 
 function recordBlank(label: string, index: number, at: FieldPlace, sentence: string, asking: Asking): string {
-  return asking.field(at, ['record', index + 1], { kind: 'text', what: label === '' ? sentence : label });
+  return asking.field(at, ['record', index + 1], { kind: 'text', lines: 'one', what: label === '' ? sentence : label });
 }
 
 function nameTime(time: TimeBlank, index: number, at: FieldPlace, asking: Asking): TimeBlank {
@@ -150,7 +150,7 @@ function nameTime(time: TimeBlank, index: number, at: FieldPlace, asking: Asking
   const field =
     time.kind === 'temperature'
       ? asking.field(at, parts, { kind: 'value', unit: time.unit, accepts: [], what })
-      : asking.field(at, parts, { kind: 'text', what });
+      : asking.field(at, parts, { kind: 'text', lines: 'one', what });
   return withNames(time, { field });
 }
 
