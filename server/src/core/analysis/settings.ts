@@ -41,7 +41,13 @@ function readSettings(document: SyntaxDocument, preferred: Settings): Settings {
     paper: value?.paper?.value ?? preferred.paper,
     sides: value?.sides?.value ?? preferred.sides,
     language: value?.language?.value ?? preferred.language,
+    writtenIn: value?.writtenIn?.value ?? preferred.writtenIn,
+    ...lettersOf(value?.revisionLetters?.skip?.text ?? preferred.skippedLetters),
   };
+}
+
+function lettersOf(skippedLetters: string | undefined): Pick<Settings, 'skippedLetters'> {
+  return skippedLetters === undefined ? {} : { skippedLetters };
 }
 
 /** By what the editor prefers; the same document gives the same settings, by which steps are remembered. */

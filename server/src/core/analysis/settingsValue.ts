@@ -13,6 +13,10 @@ export interface Settings {
   readonly paper: Paper;
   readonly sides: Sides;
   readonly language: Language;
+  /** Of every text that stands without a language. */
+  readonly writtenIn: Language;
+  /** Letters that revisions leave out, for example `IOQSXZ`. */
+  readonly skippedLetters?: string;
 }
 
 export const DEFAULT_SETTINGS: Settings = {
@@ -21,4 +25,5 @@ export const DEFAULT_SETTINGS: Settings = {
   paper: 'a4',
   sides: 'single',
   language: 'en',
+  writtenIn: 'en',
 };

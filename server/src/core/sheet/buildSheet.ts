@@ -5,8 +5,8 @@ import { beforeYouStart } from './build/beforeYouStart';
 import type { BuildContext, PickedSet, SheetOptions } from './build/buildContext';
 import { ConditionWords } from './build/conditionWords';
 import { fatesOf } from './build/fates';
-import { forkWays } from './build/forkWays';
 import { concessionsOf, errorCount, findingsElsewhere } from './build/findings';
+import { forkWays } from './build/forkWays';
 import { figuresNotNeeded, portCapsOf } from './build/handedOver';
 import { headerOf, revisionLines } from './build/header';
 import type { Memory } from './build/instructions';
@@ -24,6 +24,7 @@ import { sentSlips } from './build/sentOut';
 import { type PlannedStep, phasesOf, planSteps } from './build/steps';
 import { recordTable, torqueTable } from './build/tables';
 import { temporaryLines } from './build/temporaries';
+import { Untranslated } from './build/untranslated';
 import { walkedWork } from './build/walkedWork';
 import { writingFor } from './sentences';
 import { closed } from './sentences/grammar';
@@ -64,7 +65,7 @@ export function buildSheet(procedure: ProcedureView, picked: PickedSet, options:
   const before = beforeYouStart(context);
   const received = receivedUnit(context);
   const errors = errorCount(context);
-  return {
+  const sheet: Sheet = {
     format: 1,
     language: options.language,
     paper: options.paper,
@@ -93,6 +94,9 @@ export function buildSheet(procedure: ProcedureView, picked: PickedSet, options:
     figuresNotNeeded: figuresNotNeeded([before, phases], context),
     revisions: revisionLines(context),
   };
+  // Whatever is printed has been read by now.
+  const untranslated = context.untranslated.list(planned);
+  return untranslated.length === 0 ? sheet : { ...sheet, untranslated };
 }
 
 function contextFor(
@@ -102,7 +106,8 @@ function contextFor(
   planned: readonly PlannedStep[],
 ): BuildContext {
   const writing = writingFor(options.language);
-  const names = new Names(procedure, options.language);
+  const untranslated = new Untranslated(options.settings.writtenIn);
+  const names = new Names(procedure, options.language, untranslated);
   const stepNumbers = new Map(planned.map((one) => [one.id, one.number]));
   return {
     procedure,
@@ -111,6 +116,7 @@ function contextFor(
     options,
     writing,
     names,
+    untranslated,
     quantities: new QuantityWords(options.settings, writing.phrases, options.language),
     conditions: new ConditionWords(procedure, writing.phrases, names, forkWays(procedure, names)),
     prose: new ProseReader(procedure, names, writing, stepNumbers, picked.set),

@@ -78,6 +78,18 @@ export interface Sheet {
   /** Captions of the figures that the document has and this build does not need. */
   figuresNotNeeded: string[];
   revisions: RevisionLine[];
+  /** Texts that the documents have not in the language of the sheet; absent where all are there. */
+  untranslated?: UntranslatedText[];
+}
+
+/** A text that is printed in the language of its document. */
+export interface UntranslatedText {
+  /** `name`: of anything that is measured, found out or chosen. */
+  kind: 'part' | 'tool' | 'consumable' | 'name' | 'text';
+  text: string;
+  language: SheetLanguage;
+  /** Where a text of the steps stands; empty for a name, and for what stands around the steps. */
+  at: StepPlace[];
 }
 
 export interface SheetHeader {

@@ -275,7 +275,7 @@ export interface Limit {
   /** Parts that make a result worthless once they are touched again. */
   readonly voidBy?: readonly Ref[];
   /** Where it is measured: a number of places or their names. */
-  readonly places?: readonly Text[];
+  readonly places?: readonly Prose[];
   /** A figure that shows how to measure it. */
   readonly figure?: Ref;
   /** Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none. */
@@ -1054,7 +1054,7 @@ export interface MeasureInstruction {
   /** What is acceptable; `record-only` where the value is only written down. */
   readonly accept?: ByBuild<QuantityValue>;
   /** Where it is measured: a number of places or their names. */
-  readonly places?: readonly Text[];
+  readonly places?: readonly Prose[];
   /** Own wording, printed instead of the written sentence. */
   readonly say?: Prose;
   /** What could kill or seriously injure if it is not avoided. Printed before the act. */
@@ -1853,6 +1853,8 @@ export interface SettingsDocument {
   readonly sides?: Choice<'single' | 'double'>;
   /** Language of the sheet. */
   readonly language?: Choice<'en' | 'de' | 'es'>;
+  /** Language of the texts of the documents where they stand without one; usually `en`. */
+  readonly writtenIn?: Choice<'en' | 'de' | 'es'>;
   /** How revision letters are counted. */
   readonly revisionLetters?: {
     readonly node: Node;

@@ -1,7 +1,7 @@
 // Generated from schemas/ by npm run generate; do not edit.
 "use strict";
 export const family = validate52;
-const schema19 = {"$schema":"https://json-schema.org/draft/2020-12/schema","title":"Witnessmark family","description":"A family of turbochargers: variants, options, parts and how they hold each other, threads, dimensions, limits and checks.","type":"object","additionalProperties":false,"required":["witnessmark","family","name","variants","parts"],"properties":{"witnessmark":{"description":"Version of the document format. Always 1.","type":"string","pattern":"^1$"},"family":{"description":"Id of the family.","type":"string","x-declares":"family"},"name":{"description":"Name of the family.","$ref":"common.schema.json#/$defs/prose"},"max-speed":{"description":"Highest speed of the rotor in service.","type":"string","x-quantity":"rotational-speed"},"variants":{"description":"The variants by id.","type":"object","x-id":"variant","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"options":{"description":"What a unit may have beyond its variant.","type":"object","x-id":"option","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"identify":{"description":"What only the bench can tell.","type":"object","x-id":"outcome","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"base":{"description":"The part on which everything else sits, straight or through other parts.","type":"string","x-ref":"part"},"parts":{"description":"The parts by id.","type":"object","x-id":"part","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"assemblies":{"description":"Sub-assemblies at which a procedure may start or end.","type":"object","x-id":"assembly","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"balance-groups":{"description":"Parts that are balanced together.","type":"object","x-id":"balance-group","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"checks":{"description":"Checks that a procedure calls by id.","type":"object","x-id":"check","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"dimensions":{"description":"Dimensions with their tolerances.","type":"object","x-id":"dimension","propertyNames":{"x-pattern":"id"},"additionalProperties":{"description":"A dimension, one for all or by build.","type":["string","object"],"x-quantity":"length","x-by-build":true,"additionalProperties":{"type":"string"}}},"limits":{"description":"What is measured against what.","type":"object","x-id":"limit","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"readings":{"description":"Values that are read and used later.","type":"object","x-id":"reading","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"figures":{"description":"Figures by id.","type":"object","x-id":"figure","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"$defs":{"variant":{"description":"A variant of the family.","type":"object","properties":{"name":{"description":"Name of the variant as on its plate.","$ref":"common.schema.json#/$defs/prose"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true},"option":{"description":"An option: what a unit may have beyond its variant.","type":"object","properties":{"name":{"description":"Name of the option.","$ref":"common.schema.json#/$defs/prose"},"variants":{"description":"Variants that can have it; all where none is named.","type":["string","array"],"x-ref":"variant","items":{"type":"string"},"minItems":1},"needs":{"description":"Options it cannot be without.","type":["string","array"],"x-ref":"option","items":{"type":"string"},"minItems":1},"excludes":{"description":"Options it cannot be together with.","type":["string","array"],"x-ref":"option","items":{"type":"string"},"minItems":1},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true},"identify":{"description":"What only the bench can tell.","type":"object","properties":{"name":{"description":"What is found out, as the sheet prints it.","$ref":"common.schema.json#/$defs/prose"},"values":{"description":"What it can turn out to be.","type":"array","items":{"type":"string"},"minItems":2},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"figure":{"description":"A figure that shows how to tell.","type":"string","x-ref":"figure"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name","values"],"additionalProperties":false,"x-own":true},"part":{"description":"A part of the unit.","type":"object","properties":{"name":{"description":"What the sheet calls the part, in lower case, without an article.","$ref":"common.schema.json#/$defs/prose"},"also":{"description":"Other names the trade uses for it.","type":["string","array"],"items":{"type":"string"}},"kind":{"description":"What sort of part it is.","type":"string","enum":["nut","bolt","screw","stud","washer","clamp","retaining-ring","seal-ring","o-ring","gasket","bearing","thrust-bearing","collar","spacer","wheel","shaft","housing","plate","shield","pin","plug","fitting","pipe","spring","actuator","lever","rod","vane","sensor","plate-label"]},"number":{"description":"The maker's part number, exactly as printed.","type":["string","object"],"x-by-build":true,"additionalProperties":{"type":"string"}},"quantity":{"description":"How many pieces of it the unit has.","type":["string","object"],"x-by-build":true,"x-count":true,"additionalProperties":{"type":"string","pattern":"^\\d+$"},"pattern":"^[1-9]\\d*$"},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"instead-of":{"description":"Parts whose place it takes on the builds that have it.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"sits-on":{"description":"The part it is carried by: one, a list, or a map from part to the number of pieces there.","type":["string","array","object"],"x-ref":"part","x-counted":true,"items":{"type":"string"},"additionalProperties":{"type":"string","pattern":"^[1-9]\\d*$"}},"fastened-by":{"description":"Fasteners that hold it.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"frees-when":{"description":"Whether its fasteners must come off or only be loose before it can be removed; on a fastener: what it needs for the parts it holds.","type":"string","enum":["off","loose"]},"seals":{"description":"Parts whose joint it seals; opening that joint spends it.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"mates-with":{"description":"The part whose thread it is screwed to.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"thread":{"description":"Thread designation as ISO 965-1 or ASME B1.1 writes it, for example M5×0.8 or 1/4-28 UNF-2A.","type":["string","object"],"x-by-build":true,"additionalProperties":{"type":"string"}},"hand":{"description":"Which way the thread runs. Left: turn counter-clockwise to tighten.","type":["string","object"],"pattern":"^(left|right)$","x-choices":["left","right"],"x-by-build":true,"additionalProperties":{"type":"string","enum":["left","right"]}},"property-class":{"description":"Property class or grade as marked on the fastener, for example 8.8, 10, A2-70.","type":["string","object"],"x-by-build":true,"additionalProperties":{"type":"string"}},"across-flats":{"description":"Width across flats of its hexagon or of its socket drive.","type":["string","object"],"x-quantity":"length","x-by-build":true,"additionalProperties":{"type":"string"}},"drive":{"description":"How a tool takes hold of it.","type":"string","enum":["hexagon","socket-hexagon","hexalobular","bi-hexagon","square","slot","cross","pin-holes","knurl"]},"drive-size":{"description":"Size of a drive that has no width across flats, for example T30.","type":"string"},"bearing-diameter":{"description":"Outside diameter of the face under its head.","type":["string","object"],"x-quantity":"length","x-by-build":true,"additionalProperties":{"type":"string"}},"friction":{"description":"Friction coefficient of thread and face where the maker states one, in per cent.","type":"string","x-quantity":"ratio"},"torque":{"description":"Tightening torque, with unit and tolerance, as the maker states it.","type":["string","object"],"x-quantity":"torque","x-by-build":true,"additionalProperties":{"type":"string"}},"angle":{"description":"Angle turned after the torque, as the maker states it.","type":["string","object"],"x-quantity":"angle","x-by-build":true,"additionalProperties":{"type":"string"}},"prevailing-torque":{"description":"Torque needed to turn a locking fastener before it seats.","type":["string","object"],"x-quantity":"torque","x-by-build":true,"additionalProperties":{"type":"string"}},"in-order":{"description":"Order in which the pieces are tightened.","type":["string","array"],"items":{"type":"string"}},"hold":{"description":"Where it must be counter-held while it is turned.","$ref":"common.schema.json#/$defs/prose"},"locked-by":{"description":"What locks its adjustment.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"behind":{"description":"Parts that must be off before it can be reached.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"before-fitting":{"description":"What must be done to it, since it came off or out of its bag, before it is fitted.","type":["string","array"],"pattern":"^(clean|inspect|lubricate|threadlock|heat|cool|mark|measure)$","items":{"type":"string","enum":["clean","inspect","lubricate","threadlock","heat","cool","mark","measure"]},"x-choices":["clean","inspect","lubricate","threadlock","heat","cool","mark","measure"]},"locate":{"description":"What it locates on: pin, notch, groove.","$ref":"common.schema.json#/$defs/prose"},"orient":{"description":"How it faces when it is fitted.","$ref":"common.schema.json#/$defs/prose"},"sizes":{"description":"Range of the sizes it comes in.","type":"string","x-quantity":"length"},"size-step":{"description":"Step between its sizes.","type":"string","x-quantity":"length"},"renew":{"description":"Whether it is always renewed, renewed on condition, or never (the default).","type":"string","enum":["always","on-condition","never"]},"comes-with":{"description":"Parts that are renewed or refitted only together with it, as a set.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"serial":{"description":"Its serial number is recorded.","type":"string","pattern":"^(true|false)$"},"never-clean-with":{"description":"Ways of cleaning that would spoil it.","type":["string","array"],"pattern":"^(wash|ultrasonic|brush|wire-brush|wipe|blast|caustic|solvent|steam|compressed-air)$","items":{"type":"string","enum":["wash","ultrasonic","brush","wire-brush","wipe","blast","caustic","solvent","steam","compressed-air"]},"x-choices":["wash","ultrasonic","brush","wire-brush","wipe","blast","caustic","solvent","steam","compressed-air"]},"temporary":{"description":"A blank, plug or pin that must not stay in the finished unit.","type":"string","pattern":"^(true|false)$"},"maker-mark":{"description":"It carries a mark of its maker to be aligned by.","type":"string","pattern":"^(true|false)$"},"fit":{"description":"The fit on the part it sits on.","type":"object","properties":{"with":{"description":"The other part.","type":"string","x-ref":"part"},"bore":{"description":"The bore's dimension.","type":"string","x-ref":"dimension"},"shaft":{"description":"The shaft's dimension.","type":"string","x-ref":"dimension"},"class":{"description":"The fit as ISO 286-1 writes it, with the nominal size, for example 25 H7/p6.","type":"string"},"interference":{"description":"Interference on the diameter, as the drawing states it: how much larger the shaft is than the bore.","type":"string","x-quantity":"length"},"clearance":{"description":"Clearance wanted while it is slid on hot.","type":"string","x-quantity":"length"}},"required":[],"additionalProperties":false},"material":{"description":"Material, as its drawing states it.","type":"string"},"expansion":{"description":"Coefficient of linear expansion, in 10⁻⁶ per kelvin.","type":"string"},"max-temperature":{"description":"Highest temperature it stands while it is fitted.","type":["string","object"],"x-quantity":"temperature","x-by-build":true,"additionalProperties":{"type":"string"}},"mass":{"description":"Its mass.","type":["string","object"],"x-quantity":"mass","x-by-build":true,"additionalProperties":{"type":"string"}},"section":{"description":"Cross-section of an O-ring.","type":"string","x-quantity":"length"},"inside-diameter":{"description":"Inside diameter of an O-ring.","type":"string","x-quantity":"length"},"groove":{"description":"The groove of an O-ring.","type":"object","properties":{"depth":{"description":"Depth from the groove's floor to the mating face.","type":"string","x-quantity":"length"},"width":{"description":"Width of the groove.","type":"string","x-quantity":"length"},"diameter":{"description":"Diameter of the groove's floor.","type":"string","x-quantity":"length"},"motion":{"description":"Whether the joint moves.","type":"string","enum":["static","dynamic"]}},"required":[],"additionalProperties":false},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true},"assembly":{"description":"A sub-assembly.","type":"object","properties":{"name":{"description":"Name of the sub-assembly.","$ref":"common.schema.json#/$defs/prose"},"parts":{"description":"The parts it holds.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name","parts"],"additionalProperties":false,"x-own":true},"balance-group":{"description":"Parts that are balanced together.","type":"object","properties":{"name":{"description":"Name of the group.","$ref":"common.schema.json#/$defs/prose"},"members":{"description":"Its parts.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"keep-position":{"description":"Re-used members go back in the position to each other that they were balanced in.","type":"string","pattern":"^(true|false)$"},"grade":{"description":"Balance grade as ISO 21940-11 writes it, for example G 6.3.","type":"string"},"mass":{"description":"Mass of the group.","type":"string","x-quantity":"mass"},"planes":{"description":"Number of correction planes.","type":"string","pattern":"^[1-9]\\d*$"},"permissible":{"description":"Permissible residual unbalance, as the maker states it.","type":"string","x-quantity":"unbalance"},"permissible-for":{"description":"Whether the permissible unbalance, and what a procedure accepts, is meant for the whole rotor (the default) or for each correction plane.","type":"string","enum":["rotor","plane"]},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["members"],"additionalProperties":false,"x-own":true},"check":{"description":"A check by id.","type":"object","properties":{"say":{"description":"What must be found true.","$ref":"common.schema.json#/$defs/prose"},"after":{"description":"Parts whose last touch the check must come after.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"accept":{"description":"What is acceptable where a value is read.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"figure":{"description":"A figure that shows it.","type":"string","x-ref":"figure"},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["say"],"additionalProperties":false,"x-own":true},"limit":{"description":"What is measured against what.","type":"object","properties":{"name":{"description":"What is measured, as the sheet prints it.","$ref":"common.schema.json#/$defs/prose"},"accept":{"description":"What is acceptable.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"from":{"description":"Signed dimensions that it results from, for example [+bearing-bore, -shaft-journal].","type":["string","array"],"x-ref":"dimension","x-signed":true,"items":{"type":"string"}},"void-by":{"description":"Parts that make a result worthless once they are touched again.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"places":{"description":"Where it is measured: a number of places or their names.","type":["string","array"],"items":{"type":"string"},"pattern":"^[1-9]\\d*$"},"figure":{"description":"A figure that shows how to measure it.","type":"string","x-ref":"figure"},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name","accept"],"additionalProperties":false,"x-own":true},"reading":{"description":"A value that is read on the bench and used later.","type":"object","properties":{"name":{"description":"What is read, as the sheet prints it.","$ref":"common.schema.json#/$defs/prose"},"quantity":{"description":"The dimension of the value.","type":"string","enum":["torque","force","length","angle","temperature","pressure","mass","unbalance","time","rotational-speed","voltage","current","resistance","flow","ratio"]},"accept":{"description":"What is acceptable.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true},"figure":{"description":"A figure.","type":"object","properties":{"file":{"description":"Path of the SVG file, relative to this document.","type":"string","x-path":"figure"},"alt":{"description":"What the figure shows, in words, for whoever cannot see it.","$ref":"common.schema.json#/$defs/prose"},"caption":{"description":"The line printed below the figure.","$ref":"common.schema.json#/$defs/prose"}},"required":["file"],"additionalProperties":false,"x-own":true}}};
+const schema19 = {"$schema":"https://json-schema.org/draft/2020-12/schema","title":"Witnessmark family","description":"A family of turbochargers: variants, options, parts and how they hold each other, threads, dimensions, limits and checks.","type":"object","additionalProperties":false,"required":["witnessmark","family","name","variants","parts"],"properties":{"witnessmark":{"description":"Version of the document format. Always 1.","type":"string","pattern":"^1$"},"family":{"description":"Id of the family.","type":"string","x-declares":"family"},"name":{"description":"Name of the family.","$ref":"common.schema.json#/$defs/prose"},"max-speed":{"description":"Highest speed of the rotor in service.","type":"string","x-quantity":"rotational-speed"},"variants":{"description":"The variants by id.","type":"object","x-id":"variant","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"options":{"description":"What a unit may have beyond its variant.","type":"object","x-id":"option","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"identify":{"description":"What only the bench can tell.","type":"object","x-id":"outcome","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"base":{"description":"The part on which everything else sits, straight or through other parts.","type":"string","x-ref":"part"},"parts":{"description":"The parts by id.","type":"object","x-id":"part","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"assemblies":{"description":"Sub-assemblies at which a procedure may start or end.","type":"object","x-id":"assembly","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"balance-groups":{"description":"Parts that are balanced together.","type":"object","x-id":"balance-group","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"checks":{"description":"Checks that a procedure calls by id.","type":"object","x-id":"check","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"dimensions":{"description":"Dimensions with their tolerances.","type":"object","x-id":"dimension","propertyNames":{"x-pattern":"id"},"additionalProperties":{"description":"A dimension, one for all or by build.","type":["string","object"],"x-quantity":"length","x-by-build":true,"additionalProperties":{"type":"string"}}},"limits":{"description":"What is measured against what.","type":"object","x-id":"limit","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"readings":{"description":"Values that are read and used later.","type":"object","x-id":"reading","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"figures":{"description":"Figures by id.","type":"object","x-id":"figure","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"$defs":{"variant":{"description":"A variant of the family.","type":"object","properties":{"name":{"description":"Name of the variant as on its plate.","$ref":"common.schema.json#/$defs/prose"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true},"option":{"description":"An option: what a unit may have beyond its variant.","type":"object","properties":{"name":{"description":"Name of the option.","$ref":"common.schema.json#/$defs/prose"},"variants":{"description":"Variants that can have it; all where none is named.","type":["string","array"],"x-ref":"variant","items":{"type":"string"},"minItems":1},"needs":{"description":"Options it cannot be without.","type":["string","array"],"x-ref":"option","items":{"type":"string"},"minItems":1},"excludes":{"description":"Options it cannot be together with.","type":["string","array"],"x-ref":"option","items":{"type":"string"},"minItems":1},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true},"identify":{"description":"What only the bench can tell.","type":"object","properties":{"name":{"description":"What is found out, as the sheet prints it.","$ref":"common.schema.json#/$defs/prose"},"values":{"description":"What it can turn out to be.","type":"array","items":{"type":"string"},"minItems":2},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"figure":{"description":"A figure that shows how to tell.","type":"string","x-ref":"figure"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name","values"],"additionalProperties":false,"x-own":true},"part":{"description":"A part of the unit.","type":"object","properties":{"name":{"description":"What the sheet calls the part, in lower case, without an article.","$ref":"common.schema.json#/$defs/prose"},"also":{"description":"Other names the trade uses for it.","type":["string","array"],"items":{"type":"string"}},"kind":{"description":"What sort of part it is.","type":"string","enum":["nut","bolt","screw","stud","washer","clamp","retaining-ring","seal-ring","o-ring","gasket","bearing","thrust-bearing","collar","spacer","wheel","shaft","housing","plate","shield","pin","plug","fitting","pipe","spring","actuator","lever","rod","vane","sensor","plate-label"]},"number":{"description":"The maker's part number, exactly as printed.","type":["string","object"],"x-by-build":true,"additionalProperties":{"type":"string"}},"quantity":{"description":"How many pieces of it the unit has.","type":["string","object"],"x-by-build":true,"x-count":true,"additionalProperties":{"type":"string","pattern":"^\\d+$"},"pattern":"^[1-9]\\d*$"},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"instead-of":{"description":"Parts whose place it takes on the builds that have it.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"sits-on":{"description":"The part it is carried by: one, a list, or a map from part to the number of pieces there.","type":["string","array","object"],"x-ref":"part","x-counted":true,"items":{"type":"string"},"additionalProperties":{"type":"string","pattern":"^[1-9]\\d*$"}},"fastened-by":{"description":"Fasteners that hold it.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"frees-when":{"description":"Whether its fasteners must come off or only be loose before it can be removed; on a fastener: what it needs for the parts it holds.","type":"string","enum":["off","loose"]},"seals":{"description":"Parts whose joint it seals; opening that joint spends it.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"mates-with":{"description":"The part whose thread it is screwed to.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"thread":{"description":"Thread designation as ISO 965-1 or ASME B1.1 writes it, for example M5×0.8 or 1/4-28 UNF-2A.","type":["string","object"],"x-by-build":true,"additionalProperties":{"type":"string"}},"hand":{"description":"Which way the thread runs. Left: turn counter-clockwise to tighten.","type":["string","object"],"pattern":"^(left|right)$","x-choices":["left","right"],"x-by-build":true,"additionalProperties":{"type":"string","enum":["left","right"]}},"property-class":{"description":"Property class or grade as marked on the fastener, for example 8.8, 10, A2-70.","type":["string","object"],"x-by-build":true,"additionalProperties":{"type":"string"}},"across-flats":{"description":"Width across flats of its hexagon or of its socket drive.","type":["string","object"],"x-quantity":"length","x-by-build":true,"additionalProperties":{"type":"string"}},"drive":{"description":"How a tool takes hold of it.","type":"string","enum":["hexagon","socket-hexagon","hexalobular","bi-hexagon","square","slot","cross","pin-holes","knurl"]},"drive-size":{"description":"Size of a drive that has no width across flats, for example T30.","type":"string"},"bearing-diameter":{"description":"Outside diameter of the face under its head.","type":["string","object"],"x-quantity":"length","x-by-build":true,"additionalProperties":{"type":"string"}},"friction":{"description":"Friction coefficient of thread and face where the maker states one, in per cent.","type":"string","x-quantity":"ratio"},"torque":{"description":"Tightening torque, with unit and tolerance, as the maker states it.","type":["string","object"],"x-quantity":"torque","x-by-build":true,"additionalProperties":{"type":"string"}},"angle":{"description":"Angle turned after the torque, as the maker states it.","type":["string","object"],"x-quantity":"angle","x-by-build":true,"additionalProperties":{"type":"string"}},"prevailing-torque":{"description":"Torque needed to turn a locking fastener before it seats.","type":["string","object"],"x-quantity":"torque","x-by-build":true,"additionalProperties":{"type":"string"}},"in-order":{"description":"Order in which the pieces are tightened.","type":["string","array"],"items":{"type":"string"}},"hold":{"description":"Where it must be counter-held while it is turned.","$ref":"common.schema.json#/$defs/prose"},"locked-by":{"description":"What locks its adjustment.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"behind":{"description":"Parts that must be off before it can be reached.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"before-fitting":{"description":"What must be done to it, since it came off or out of its bag, before it is fitted.","type":["string","array"],"pattern":"^(clean|inspect|lubricate|threadlock|heat|cool|mark|measure)$","items":{"type":"string","enum":["clean","inspect","lubricate","threadlock","heat","cool","mark","measure"]},"x-choices":["clean","inspect","lubricate","threadlock","heat","cool","mark","measure"]},"locate":{"description":"What it locates on: pin, notch, groove.","$ref":"common.schema.json#/$defs/prose"},"orient":{"description":"How it faces when it is fitted.","$ref":"common.schema.json#/$defs/prose"},"sizes":{"description":"Range of the sizes it comes in.","type":"string","x-quantity":"length"},"size-step":{"description":"Step between its sizes.","type":"string","x-quantity":"length"},"renew":{"description":"Whether it is always renewed, renewed on condition, or never (the default).","type":"string","enum":["always","on-condition","never"]},"comes-with":{"description":"Parts that are renewed or refitted only together with it, as a set.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"serial":{"description":"Its serial number is recorded.","type":"string","pattern":"^(true|false)$"},"never-clean-with":{"description":"Ways of cleaning that would spoil it.","type":["string","array"],"pattern":"^(wash|ultrasonic|brush|wire-brush|wipe|blast|caustic|solvent|steam|compressed-air)$","items":{"type":"string","enum":["wash","ultrasonic","brush","wire-brush","wipe","blast","caustic","solvent","steam","compressed-air"]},"x-choices":["wash","ultrasonic","brush","wire-brush","wipe","blast","caustic","solvent","steam","compressed-air"]},"temporary":{"description":"A blank, plug or pin that must not stay in the finished unit.","type":"string","pattern":"^(true|false)$"},"maker-mark":{"description":"It carries a mark of its maker to be aligned by.","type":"string","pattern":"^(true|false)$"},"fit":{"description":"The fit on the part it sits on.","type":"object","properties":{"with":{"description":"The other part.","type":"string","x-ref":"part"},"bore":{"description":"The bore's dimension.","type":"string","x-ref":"dimension"},"shaft":{"description":"The shaft's dimension.","type":"string","x-ref":"dimension"},"class":{"description":"The fit as ISO 286-1 writes it, with the nominal size, for example 25 H7/p6.","type":"string"},"interference":{"description":"Interference on the diameter, as the drawing states it: how much larger the shaft is than the bore.","type":"string","x-quantity":"length"},"clearance":{"description":"Clearance wanted while it is slid on hot.","type":"string","x-quantity":"length"}},"required":[],"additionalProperties":false},"material":{"description":"Material, as its drawing states it.","type":"string"},"expansion":{"description":"Coefficient of linear expansion, in 10⁻⁶ per kelvin.","type":"string"},"max-temperature":{"description":"Highest temperature it stands while it is fitted.","type":["string","object"],"x-quantity":"temperature","x-by-build":true,"additionalProperties":{"type":"string"}},"mass":{"description":"Its mass.","type":["string","object"],"x-quantity":"mass","x-by-build":true,"additionalProperties":{"type":"string"}},"section":{"description":"Cross-section of an O-ring.","type":"string","x-quantity":"length"},"inside-diameter":{"description":"Inside diameter of an O-ring.","type":"string","x-quantity":"length"},"groove":{"description":"The groove of an O-ring.","type":"object","properties":{"depth":{"description":"Depth from the groove's floor to the mating face.","type":"string","x-quantity":"length"},"width":{"description":"Width of the groove.","type":"string","x-quantity":"length"},"diameter":{"description":"Diameter of the groove's floor.","type":"string","x-quantity":"length"},"motion":{"description":"Whether the joint moves.","type":"string","enum":["static","dynamic"]}},"required":[],"additionalProperties":false},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true},"assembly":{"description":"A sub-assembly.","type":"object","properties":{"name":{"description":"Name of the sub-assembly.","$ref":"common.schema.json#/$defs/prose"},"parts":{"description":"The parts it holds.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name","parts"],"additionalProperties":false,"x-own":true},"balance-group":{"description":"Parts that are balanced together.","type":"object","properties":{"name":{"description":"Name of the group.","$ref":"common.schema.json#/$defs/prose"},"members":{"description":"Its parts.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"keep-position":{"description":"Re-used members go back in the position to each other that they were balanced in.","type":"string","pattern":"^(true|false)$"},"grade":{"description":"Balance grade as ISO 21940-11 writes it, for example G 6.3.","type":"string"},"mass":{"description":"Mass of the group.","type":"string","x-quantity":"mass"},"planes":{"description":"Number of correction planes.","type":"string","pattern":"^[1-9]\\d*$"},"permissible":{"description":"Permissible residual unbalance, as the maker states it.","type":"string","x-quantity":"unbalance"},"permissible-for":{"description":"Whether the permissible unbalance, and what a procedure accepts, is meant for the whole rotor (the default) or for each correction plane.","type":"string","enum":["rotor","plane"]},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["members"],"additionalProperties":false,"x-own":true},"check":{"description":"A check by id.","type":"object","properties":{"say":{"description":"What must be found true.","$ref":"common.schema.json#/$defs/prose"},"after":{"description":"Parts whose last touch the check must come after.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"accept":{"description":"What is acceptable where a value is read.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"figure":{"description":"A figure that shows it.","type":"string","x-ref":"figure"},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["say"],"additionalProperties":false,"x-own":true},"limit":{"description":"What is measured against what.","type":"object","properties":{"name":{"description":"What is measured, as the sheet prints it.","$ref":"common.schema.json#/$defs/prose"},"accept":{"description":"What is acceptable.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"from":{"description":"Signed dimensions that it results from, for example [+bearing-bore, -shaft-journal].","type":["string","array"],"x-ref":"dimension","x-signed":true,"items":{"type":"string"}},"void-by":{"description":"Parts that make a result worthless once they are touched again.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"places":{"description":"Where it is measured: a number of places or their names.","$ref":"common.schema.json#/$defs/prose-list"},"figure":{"description":"A figure that shows how to measure it.","type":"string","x-ref":"figure"},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name","accept"],"additionalProperties":false,"x-own":true},"reading":{"description":"A value that is read on the bench and used later.","type":"object","properties":{"name":{"description":"What is read, as the sheet prints it.","$ref":"common.schema.json#/$defs/prose"},"quantity":{"description":"The dimension of the value.","type":"string","enum":["torque","force","length","angle","temperature","pressure","mass","unbalance","time","rotational-speed","voltage","current","resistance","flow","ratio"]},"accept":{"description":"What is acceptable.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true},"figure":{"description":"A figure.","type":"object","properties":{"file":{"description":"Path of the SVG file, relative to this document.","type":"string","x-path":"figure"},"alt":{"description":"What the figure shows, in words, for whoever cannot see it.","$ref":"common.schema.json#/$defs/prose"},"caption":{"description":"The line printed below the figure.","$ref":"common.schema.json#/$defs/prose"}},"required":["file"],"additionalProperties":false,"x-own":true}}};
 const func1 = Object.prototype.hasOwnProperty;
 const pattern3 = new RegExp("^1$", "u");
 const schema21 = {"description":"Text for people. `<id>` names a part, tool, consumable, limit, check, step or figure. A map gives the text with its translations.","type":["string","object"],"x-prose":true,"properties":{"text":{"description":"The text in the language of the document.","type":"string"},"en":{"description":"The text in English.","type":"string"},"de":{"description":"The text in German.","type":"string"},"es":{"description":"The text in Spanish.","type":"string"}},"required":["text"],"additionalProperties":false};
@@ -2801,7 +2801,213 @@ return errors === 0;
 validate83.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
 export const family_limit = validate88;
-const schema30 = {"description":"What is measured against what.","type":"object","properties":{"name":{"description":"What is measured, as the sheet prints it.","$ref":"common.schema.json#/$defs/prose"},"accept":{"description":"What is acceptable.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"from":{"description":"Signed dimensions that it results from, for example [+bearing-bore, -shaft-journal].","type":["string","array"],"x-ref":"dimension","x-signed":true,"items":{"type":"string"}},"void-by":{"description":"Parts that make a result worthless once they are touched again.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"places":{"description":"Where it is measured: a number of places or their names.","type":["string","array"],"items":{"type":"string"},"pattern":"^[1-9]\\d*$"},"figure":{"description":"A figure that shows how to measure it.","type":"string","x-ref":"figure"},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name","accept"],"additionalProperties":false,"x-own":true};
+const schema30 = {"description":"What is measured against what.","type":"object","properties":{"name":{"description":"What is measured, as the sheet prints it.","$ref":"common.schema.json#/$defs/prose"},"accept":{"description":"What is acceptable.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"from":{"description":"Signed dimensions that it results from, for example [+bearing-bore, -shaft-journal].","type":["string","array"],"x-ref":"dimension","x-signed":true,"items":{"type":"string"}},"void-by":{"description":"Parts that make a result worthless once they are touched again.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"places":{"description":"Where it is measured: a number of places or their names.","$ref":"common.schema.json#/$defs/prose-list"},"figure":{"description":"A figure that shows how to measure it.","type":"string","x-ref":"figure"},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name","accept"],"additionalProperties":false,"x-own":true};
+const schema31 = {"description":"One text or a list of texts.","type":["string","object","array"],"x-prose":true,"items":{"$ref":"common.schema.json#/$defs/prose"},"properties":{"text":{"description":"The text in the language of the document.","type":"string"},"en":{"description":"The text in English.","type":"string"},"de":{"description":"The text in German.","type":"string"},"es":{"description":"The text in Spanish.","type":"string"}},"required":["text"],"additionalProperties":false};
+
+function validate91(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate91.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if((typeof data !== "string") && (!(data && typeof data == "object" && !Array.isArray(data)))){
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema21.type},message:"must be string,object"};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.text === undefined){
+const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "text"},message:"must have required property '"+"text"+"'"};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+for(const key0 in data){
+if(!((((key0 === "text") || (key0 === "en")) || (key0 === "de")) || (key0 === "es"))){
+const err2 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0},message:"must NOT have additional properties"};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+if(data.text !== undefined){
+if(typeof data.text !== "string"){
+const err3 = {instancePath:instancePath+"/text",schemaPath:"#/properties/text/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.en !== undefined){
+if(typeof data.en !== "string"){
+const err4 = {instancePath:instancePath+"/en",schemaPath:"#/properties/en/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+}
+if(data.de !== undefined){
+if(typeof data.de !== "string"){
+const err5 = {instancePath:instancePath+"/de",schemaPath:"#/properties/de/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(vErrors === null){
+vErrors = [err5];
+}
+else {
+vErrors.push(err5);
+}
+errors++;
+}
+}
+if(data.es !== undefined){
+if(typeof data.es !== "string"){
+const err6 = {instancePath:instancePath+"/es",schemaPath:"#/properties/es/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(vErrors === null){
+vErrors = [err6];
+}
+else {
+vErrors.push(err6);
+}
+errors++;
+}
+}
+}
+validate91.errors = vErrors;
+return errors === 0;
+}
+validate91.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+
+
+function validate90(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+let vErrors = null;
+let errors = 0;
+const evaluated0 = validate90.evaluated;
+if(evaluated0.dynamicProps){
+evaluated0.props = undefined;
+}
+if(evaluated0.dynamicItems){
+evaluated0.items = undefined;
+}
+if((!data || typeof data != "object") && (typeof data !== "string")){
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema31.type},message:"must be string,object,array"};
+if(vErrors === null){
+vErrors = [err0];
+}
+else {
+vErrors.push(err0);
+}
+errors++;
+}
+if(Array.isArray(data)){
+const len0 = data.length;
+for(let i0=0; i0<len0; i0++){
+if(!(validate91(data[i0], {instancePath:instancePath+"/" + i0,parentData:data,parentDataProperty:i0,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate91.errors : vErrors.concat(validate91.errors);
+errors = vErrors.length;
+}
+}
+}
+if(data && typeof data == "object" && !Array.isArray(data)){
+if(data.text === undefined){
+const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "text"},message:"must have required property '"+"text"+"'"};
+if(vErrors === null){
+vErrors = [err1];
+}
+else {
+vErrors.push(err1);
+}
+errors++;
+}
+for(const key0 in data){
+if(!((((key0 === "text") || (key0 === "en")) || (key0 === "de")) || (key0 === "es"))){
+const err2 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0},message:"must NOT have additional properties"};
+if(vErrors === null){
+vErrors = [err2];
+}
+else {
+vErrors.push(err2);
+}
+errors++;
+}
+}
+if(data.text !== undefined){
+if(typeof data.text !== "string"){
+const err3 = {instancePath:instancePath+"/text",schemaPath:"#/properties/text/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(vErrors === null){
+vErrors = [err3];
+}
+else {
+vErrors.push(err3);
+}
+errors++;
+}
+}
+if(data.en !== undefined){
+if(typeof data.en !== "string"){
+const err4 = {instancePath:instancePath+"/en",schemaPath:"#/properties/en/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(vErrors === null){
+vErrors = [err4];
+}
+else {
+vErrors.push(err4);
+}
+errors++;
+}
+}
+if(data.de !== undefined){
+if(typeof data.de !== "string"){
+const err5 = {instancePath:instancePath+"/de",schemaPath:"#/properties/de/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(vErrors === null){
+vErrors = [err5];
+}
+else {
+vErrors.push(err5);
+}
+errors++;
+}
+}
+if(data.es !== undefined){
+if(typeof data.es !== "string"){
+const err6 = {instancePath:instancePath+"/es",schemaPath:"#/properties/es/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(vErrors === null){
+vErrors = [err6];
+}
+else {
+vErrors.push(err6);
+}
+errors++;
+}
+}
+}
+validate90.errors = vErrors;
+return errors === 0;
+}
+validate90.evaluated = {"props":true,"items":true,"dynamicProps":false,"dynamicItems":false};
+
 
 function validate88(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
@@ -2946,53 +3152,19 @@ errors++;
 }
 }
 if(data.places !== undefined){
-let data7 = data.places;
-if((typeof data7 !== "string") && (!(Array.isArray(data7)))){
-const err10 = {instancePath:instancePath+"/places",schemaPath:"#/properties/places/type",keyword:"type",params:{type: schema30.properties.places.type},message:"must be string,array"};
+if(!(validate90(data.places, {instancePath:instancePath+"/places",parentData:data,parentDataProperty:"places",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate90.errors : vErrors.concat(validate90.errors);
+errors = vErrors.length;
+}
+}
+if(data.figure !== undefined){
+if(typeof data.figure !== "string"){
+const err10 = {instancePath:instancePath+"/figure",schemaPath:"#/properties/figure/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err10];
 }
 else {
 vErrors.push(err10);
-}
-errors++;
-}
-if(typeof data7 === "string"){
-if(!pattern4.test(data7)){
-const err11 = {instancePath:instancePath+"/places",schemaPath:"#/properties/places/pattern",keyword:"pattern",params:{pattern: "^[1-9]\\d*$"},message:"must match pattern \""+"^[1-9]\\d*$"+"\""};
-if(vErrors === null){
-vErrors = [err11];
-}
-else {
-vErrors.push(err11);
-}
-errors++;
-}
-}
-if(Array.isArray(data7)){
-const len2 = data7.length;
-for(let i2=0; i2<len2; i2++){
-if(typeof data7[i2] !== "string"){
-const err12 = {instancePath:instancePath+"/places/" + i2,schemaPath:"#/properties/places/items/type",keyword:"type",params:{type: "string"},message:"must be string"};
-if(vErrors === null){
-vErrors = [err12];
-}
-else {
-vErrors.push(err12);
-}
-errors++;
-}
-}
-}
-}
-if(data.figure !== undefined){
-if(typeof data.figure !== "string"){
-const err13 = {instancePath:instancePath+"/figure",schemaPath:"#/properties/figure/type",keyword:"type",params:{type: "string"},message:"must be string"};
-if(vErrors === null){
-vErrors = [err13];
-}
-else {
-vErrors.push(err13);
 }
 errors++;
 }
@@ -3017,12 +3189,12 @@ errors = vErrors.length;
 }
 }
 else {
-const err14 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"};
+const err11 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
-vErrors = [err14];
+vErrors = [err11];
 }
 else {
-vErrors.push(err14);
+vErrors.push(err11);
 }
 errors++;
 }
@@ -3031,13 +3203,13 @@ return errors === 0;
 }
 validate88.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const family_reading = validate93;
-const schema31 = {"description":"A value that is read on the bench and used later.","type":"object","properties":{"name":{"description":"What is read, as the sheet prints it.","$ref":"common.schema.json#/$defs/prose"},"quantity":{"description":"The dimension of the value.","type":"string","enum":["torque","force","length","angle","temperature","pressure","mass","unbalance","time","rotational-speed","voltage","current","resistance","flow","ratio"]},"accept":{"description":"What is acceptable.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true};
+export const family_reading = validate97;
+const schema33 = {"description":"A value that is read on the bench and used later.","type":"object","properties":{"name":{"description":"What is read, as the sheet prints it.","$ref":"common.schema.json#/$defs/prose"},"quantity":{"description":"The dimension of the value.","type":"string","enum":["torque","force","length","angle","temperature","pressure","mass","unbalance","time","rotational-speed","voltage","current","resistance","flow","ratio"]},"accept":{"description":"What is acceptable.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true};
 
-function validate93(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate97(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate93.evaluated;
+const evaluated0 = validate97.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -3086,7 +3258,7 @@ vErrors.push(err2);
 errors++;
 }
 if(!(((((((((((((((data1 === "torque") || (data1 === "force")) || (data1 === "length")) || (data1 === "angle")) || (data1 === "temperature")) || (data1 === "pressure")) || (data1 === "mass")) || (data1 === "unbalance")) || (data1 === "time")) || (data1 === "rotational-speed")) || (data1 === "voltage")) || (data1 === "current")) || (data1 === "resistance")) || (data1 === "flow")) || (data1 === "ratio"))){
-const err3 = {instancePath:instancePath+"/quantity",schemaPath:"#/properties/quantity/enum",keyword:"enum",params:{allowedValues: schema31.properties.quantity.enum},message:"must be equal to one of the allowed values"};
+const err3 = {instancePath:instancePath+"/quantity",schemaPath:"#/properties/quantity/enum",keyword:"enum",params:{allowedValues: schema33.properties.quantity.enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err3];
 }
@@ -3099,7 +3271,7 @@ errors++;
 if(data.accept !== undefined){
 let data2 = data.accept;
 if((typeof data2 !== "string") && (!(data2 && typeof data2 == "object" && !Array.isArray(data2)))){
-const err4 = {instancePath:instancePath+"/accept",schemaPath:"#/properties/accept/type",keyword:"type",params:{type: schema31.properties.accept.type},message:"must be string,object"};
+const err4 = {instancePath:instancePath+"/accept",schemaPath:"#/properties/accept/type",keyword:"type",params:{type: schema33.properties.accept.type},message:"must be string,object"};
 if(vErrors === null){
 vErrors = [err4];
 }
@@ -3140,18 +3312,18 @@ vErrors.push(err6);
 }
 errors++;
 }
-validate93.errors = vErrors;
+validate97.errors = vErrors;
 return errors === 0;
 }
-validate93.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate97.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const family_figure = validate96;
-const schema32 = {"description":"A figure.","type":"object","properties":{"file":{"description":"Path of the SVG file, relative to this document.","type":"string","x-path":"figure"},"alt":{"description":"What the figure shows, in words, for whoever cannot see it.","$ref":"common.schema.json#/$defs/prose"},"caption":{"description":"The line printed below the figure.","$ref":"common.schema.json#/$defs/prose"}},"required":["file"],"additionalProperties":false,"x-own":true};
+export const family_figure = validate100;
+const schema34 = {"description":"A figure.","type":"object","properties":{"file":{"description":"Path of the SVG file, relative to this document.","type":"string","x-path":"figure"},"alt":{"description":"What the figure shows, in words, for whoever cannot see it.","$ref":"common.schema.json#/$defs/prose"},"caption":{"description":"The line printed below the figure.","$ref":"common.schema.json#/$defs/prose"}},"required":["file"],"additionalProperties":false,"x-own":true};
 
-function validate96(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate100(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate96.evaluated;
+const evaluated0 = validate100.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -3216,18 +3388,18 @@ vErrors.push(err3);
 }
 errors++;
 }
-validate96.errors = vErrors;
+validate100.errors = vErrors;
 return errors === 0;
 }
-validate96.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate100.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const kit = validate99;
-const schema33 = {"$schema":"https://json-schema.org/draft/2020-12/schema","title":"Witnessmark kit bill","description":"What a kit contains, by line, quantity and build.","type":"object","additionalProperties":false,"required":["witnessmark","kit","family","lines"],"properties":{"witnessmark":{"description":"Version of the document format. Always 1.","type":"string","pattern":"^1$"},"kit":{"description":"Number of the kit, exactly as on its box.","type":"string"},"name":{"description":"Name of the kit.","$ref":"common.schema.json#/$defs/prose"},"revision":{"description":"Revision of the kit bill.","type":"string"},"family":{"description":"Path of the family document, relative to this one.","type":"string","x-path":"family"},"lines":{"description":"The lines of the kit bill.","type":"array","items":{}},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"$defs":{"line":{"description":"A line of the kit bill.","type":"object","properties":{"item":{"description":"Item number of the line.","type":"string"},"part":{"description":"The part it supplies.","type":"string","x-ref":"part"},"number":{"description":"Part number, exactly as printed on the bag.","type":"string"},"name":{"description":"Own name of the item, where it differs from the part's.","$ref":"common.schema.json#/$defs/prose"},"quantity":{"description":"How many pieces the kit holds.","type":"string","pattern":"^[1-9]\\d*$"},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"replaces":{"description":"Part numbers that this one supersedes.","type":["string","array"],"items":{"type":"string"}},"superseded-by":{"description":"The part number that supersedes this one.","type":"string"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["part","quantity"],"additionalProperties":false,"x-own":true}}};
+export const kit = validate103;
+const schema35 = {"$schema":"https://json-schema.org/draft/2020-12/schema","title":"Witnessmark kit bill","description":"What a kit contains, by line, quantity and build.","type":"object","additionalProperties":false,"required":["witnessmark","kit","family","lines"],"properties":{"witnessmark":{"description":"Version of the document format. Always 1.","type":"string","pattern":"^1$"},"kit":{"description":"Number of the kit, exactly as on its box.","type":"string"},"name":{"description":"Name of the kit.","$ref":"common.schema.json#/$defs/prose"},"revision":{"description":"Revision of the kit bill.","type":"string"},"family":{"description":"Path of the family document, relative to this one.","type":"string","x-path":"family"},"lines":{"description":"The lines of the kit bill.","type":"array","items":{}},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"$defs":{"line":{"description":"A line of the kit bill.","type":"object","properties":{"item":{"description":"Item number of the line.","type":"string"},"part":{"description":"The part it supplies.","type":"string","x-ref":"part"},"number":{"description":"Part number, exactly as printed on the bag.","type":"string"},"name":{"description":"Own name of the item, where it differs from the part's.","$ref":"common.schema.json#/$defs/prose"},"quantity":{"description":"How many pieces the kit holds.","type":"string","pattern":"^[1-9]\\d*$"},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"replaces":{"description":"Part numbers that this one supersedes.","type":["string","array"],"items":{"type":"string"}},"superseded-by":{"description":"The part number that supersedes this one.","type":"string"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["part","quantity"],"additionalProperties":false,"x-own":true}}};
 
-function validate100(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate104(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate100.evaluated;
+const evaluated0 = validate104.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -3316,16 +3488,16 @@ errors++;
 }
 }
 }
-validate100.errors = vErrors;
+validate104.errors = vErrors;
 return errors === 0;
 }
-validate100.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate104.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
 
-function validate99(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate103(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate99.evaluated;
+const evaluated0 = validate103.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -3423,8 +3595,8 @@ errors++;
 }
 }
 if(data.name !== undefined){
-if(!(validate100(data.name, {instancePath:instancePath+"/name",parentData:data,parentDataProperty:"name",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate100.errors : vErrors.concat(validate100.errors);
+if(!(validate104(data.name, {instancePath:instancePath+"/name",parentData:data,parentDataProperty:"name",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate104.errors : vErrors.concat(validate104.errors);
 errors = vErrors.length;
 }
 }
@@ -3465,8 +3637,8 @@ errors++;
 }
 }
 if(data.note !== undefined){
-if(!(validate100(data.note, {instancePath:instancePath+"/note",parentData:data,parentDataProperty:"note",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate100.errors : vErrors.concat(validate100.errors);
+if(!(validate104(data.note, {instancePath:instancePath+"/note",parentData:data,parentDataProperty:"note",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate104.errors : vErrors.concat(validate104.errors);
 errors = vErrors.length;
 }
 }
@@ -3481,18 +3653,18 @@ vErrors.push(err11);
 }
 errors++;
 }
-validate99.errors = vErrors;
+validate103.errors = vErrors;
 return errors === 0;
 }
-validate99.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate103.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const kit_line = validate103;
-const schema35 = {"description":"A line of the kit bill.","type":"object","properties":{"item":{"description":"Item number of the line.","type":"string"},"part":{"description":"The part it supplies.","type":"string","x-ref":"part"},"number":{"description":"Part number, exactly as printed on the bag.","type":"string"},"name":{"description":"Own name of the item, where it differs from the part's.","$ref":"common.schema.json#/$defs/prose"},"quantity":{"description":"How many pieces the kit holds.","type":"string","pattern":"^[1-9]\\d*$"},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"replaces":{"description":"Part numbers that this one supersedes.","type":["string","array"],"items":{"type":"string"}},"superseded-by":{"description":"The part number that supersedes this one.","type":"string"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["part","quantity"],"additionalProperties":false,"x-own":true};
+export const kit_line = validate107;
+const schema37 = {"description":"A line of the kit bill.","type":"object","properties":{"item":{"description":"Item number of the line.","type":"string"},"part":{"description":"The part it supplies.","type":"string","x-ref":"part"},"number":{"description":"Part number, exactly as printed on the bag.","type":"string"},"name":{"description":"Own name of the item, where it differs from the part's.","$ref":"common.schema.json#/$defs/prose"},"quantity":{"description":"How many pieces the kit holds.","type":"string","pattern":"^[1-9]\\d*$"},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"replaces":{"description":"Part numbers that this one supersedes.","type":["string","array"],"items":{"type":"string"}},"superseded-by":{"description":"The part number that supersedes this one.","type":"string"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["part","quantity"],"additionalProperties":false,"x-own":true};
 
-function validate105(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate109(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate105.evaluated;
+const evaluated0 = validate109.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -3570,16 +3742,16 @@ errors = vErrors.length;
 }
 }
 }
-validate105.errors = vErrors;
+validate109.errors = vErrors;
 return errors === 0;
 }
-validate105.evaluated = {"props":true,"items":true,"dynamicProps":false,"dynamicItems":false};
+validate109.evaluated = {"props":true,"items":true,"dynamicProps":false,"dynamicItems":false};
 
 
-function validate103(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate107(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate103.evaluated;
+const evaluated0 = validate107.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -3608,7 +3780,7 @@ vErrors.push(err1);
 errors++;
 }
 for(const key0 in data){
-if(!(func1.call(schema35.properties, key0))){
+if(!(func1.call(schema37.properties, key0))){
 const err2 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err2];
@@ -3656,8 +3828,8 @@ errors++;
 }
 }
 if(data.name !== undefined){
-if(!(validate100(data.name, {instancePath:instancePath+"/name",parentData:data,parentDataProperty:"name",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate100.errors : vErrors.concat(validate100.errors);
+if(!(validate104(data.name, {instancePath:instancePath+"/name",parentData:data,parentDataProperty:"name",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate104.errors : vErrors.concat(validate104.errors);
 errors = vErrors.length;
 }
 }
@@ -3687,21 +3859,21 @@ errors++;
 }
 }
 if(data.when !== undefined){
-if(!(validate105(data.when, {instancePath:instancePath+"/when",parentData:data,parentDataProperty:"when",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate105.errors : vErrors.concat(validate105.errors);
+if(!(validate109(data.when, {instancePath:instancePath+"/when",parentData:data,parentDataProperty:"when",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate109.errors : vErrors.concat(validate109.errors);
 errors = vErrors.length;
 }
 }
 if(data.unless !== undefined){
-if(!(validate105(data.unless, {instancePath:instancePath+"/unless",parentData:data,parentDataProperty:"unless",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate105.errors : vErrors.concat(validate105.errors);
+if(!(validate109(data.unless, {instancePath:instancePath+"/unless",parentData:data,parentDataProperty:"unless",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate109.errors : vErrors.concat(validate109.errors);
 errors = vErrors.length;
 }
 }
 if(data.replaces !== undefined){
 let data7 = data.replaces;
 if((typeof data7 !== "string") && (!(Array.isArray(data7)))){
-const err8 = {instancePath:instancePath+"/replaces",schemaPath:"#/properties/replaces/type",keyword:"type",params:{type: schema35.properties.replaces.type},message:"must be string,array"};
+const err8 = {instancePath:instancePath+"/replaces",schemaPath:"#/properties/replaces/type",keyword:"type",params:{type: schema37.properties.replaces.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err8];
 }
@@ -3739,8 +3911,8 @@ errors++;
 }
 }
 if(data.note !== undefined){
-if(!(validate100(data.note, {instancePath:instancePath+"/note",parentData:data,parentDataProperty:"note",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate100.errors : vErrors.concat(validate100.errors);
+if(!(validate104(data.note, {instancePath:instancePath+"/note",parentData:data,parentDataProperty:"note",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate104.errors : vErrors.concat(validate104.errors);
 errors = vErrors.length;
 }
 }
@@ -3755,18 +3927,18 @@ vErrors.push(err11);
 }
 errors++;
 }
-validate103.errors = vErrors;
+validate107.errors = vErrors;
 return errors === 0;
 }
-validate103.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate107.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const stores = validate113;
-const schema37 = {"$schema":"https://json-schema.org/draft/2020-12/schema","title":"Witnessmark stores","description":"The tools and consumables that the shop holds.","type":"object","additionalProperties":false,"required":["witnessmark","stores"],"properties":{"witnessmark":{"description":"Version of the document format. Always 1.","type":"string","pattern":"^1$"},"stores":{"description":"Name of the stores.","type":"string"},"tools":{"description":"The tools by id.","type":"object","x-id":"tool","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"consumables":{"description":"The consumables by id.","type":"object","x-id":"consumable","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"$defs":{"tool":{"description":"A tool.","type":"object","properties":{"name":{"description":"What the sheet calls the tool.","$ref":"common.schema.json#/$defs/prose"},"also":{"description":"Other names of it.","type":["string","array"],"items":{"type":"string"}},"kind":{"description":"What sort of tool it is.","type":"string","enum":["torque-wrench","torque-screwdriver","socket","bit","crow-foot","spanner","hexagon-key","screwdriver","extension","ratchet","t-handle","angle-gauge","ring-pliers","pliers","ring-compressor","puller","press","arbor","holding-fixture","soft-hammer","gauge","micrometer","calliper","bore-gauge","feeler","indicator","scale","balance-machine","oven","hot-plate","thermometer","pressure-source","pressure-gauge","vacuum-source","wash-tank","ultrasonic-bath","blast-cabinet","brush","scraper","marker","lamp","lifting-gear","other"]},"number":{"description":"Inventory number.","type":"string"},"size":{"description":"Width across flats it fits.","type":"string","x-quantity":"length"},"drive-size":{"description":"Size of a drive that has no width across flats, for example T30.","type":"string"},"resolution":{"description":"Smallest step that can be read.","type":"string","x-quantity":"any"},"range":{"description":"Smallest to largest value that it measures or sets.","type":"string","x-quantity":"any"},"accuracy":{"description":"Permissible deviation, in per cent of the value or as a value.","type":"string","x-quantity":"any"},"square":{"description":"Square drive.","type":"string","x-quantity":"length"},"length":{"description":"From the middle of the square to the middle of the grip, where a torque wrench is pulled; of an extension bar, its length.","type":"string","x-quantity":"length"},"offset":{"description":"From the middle of its square to the middle of the fastener, of a crow-foot or another head that stands out from the wrench.","type":"string","x-quantity":"length"},"set-at":{"description":"Angle at which it always stands to the wrench: 0° straight on; 90° square to it, where the setting needs no correction.","type":"string","x-quantity":"angle"},"direction":{"description":"Which way a torque tool measures: right (clockwise) only, or both.","type":"string","enum":["right","both"]},"torque-type":{"description":"Type and class as ISO 6789-1 writes it, for example II A.","type":"string"},"calibration-due":{"description":"Day on which its calibration ends.","type":"string","pattern":"^\\d{4}-\\d{2}-\\d{2}$","x-date":true},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true},"consumable":{"description":"A consumable.","type":"object","properties":{"name":{"description":"What the sheet calls the consumable.","$ref":"common.schema.json#/$defs/prose"},"also":{"description":"Other names of it.","type":["string","array"],"items":{"type":"string"}},"kind":{"description":"What sort of consumable it is.","type":"string","enum":["threadlocker","sealant","oil","grease","anti-seize","assembly-paste","solvent","cleaner","penetrant","marking-compound","paint","blast-media","wipe","plug-cap","wire","abrasive","other"]},"number":{"description":"Order number.","type":"string"},"cure":{"description":"Time until it has set.","type":"string","x-quantity":"time"},"max-temperature":{"description":"Highest temperature it stands in service.","type":"string","x-quantity":"temperature"},"hazards":{"description":"Hazard statements of its safety data sheet, by GHS code.","type":["string","array"],"items":{"type":"string","pattern":"^(EU)?H\\d{3}[A-Za-z]{0,2}(\\+H\\d{3})*$"}},"signal-word":{"description":"Signal word of its label.","type":"string","enum":["danger","warning"]},"data-sheet":{"description":"Which safety data sheet the hazards are from, with its date.","type":"string"},"expires":{"description":"Day after which it must not be used.","type":"string","pattern":"^\\d{4}-\\d{2}-\\d{2}$","x-date":true},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true}}};
+export const stores = validate117;
+const schema39 = {"$schema":"https://json-schema.org/draft/2020-12/schema","title":"Witnessmark stores","description":"The tools and consumables that the shop holds.","type":"object","additionalProperties":false,"required":["witnessmark","stores"],"properties":{"witnessmark":{"description":"Version of the document format. Always 1.","type":"string","pattern":"^1$"},"stores":{"description":"Name of the stores.","type":"string"},"tools":{"description":"The tools by id.","type":"object","x-id":"tool","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"consumables":{"description":"The consumables by id.","type":"object","x-id":"consumable","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"$defs":{"tool":{"description":"A tool.","type":"object","properties":{"name":{"description":"What the sheet calls the tool.","$ref":"common.schema.json#/$defs/prose"},"also":{"description":"Other names of it.","type":["string","array"],"items":{"type":"string"}},"kind":{"description":"What sort of tool it is.","type":"string","enum":["torque-wrench","torque-screwdriver","socket","bit","crow-foot","spanner","hexagon-key","screwdriver","extension","ratchet","t-handle","angle-gauge","ring-pliers","pliers","ring-compressor","puller","press","arbor","holding-fixture","soft-hammer","gauge","micrometer","calliper","bore-gauge","feeler","indicator","scale","balance-machine","oven","hot-plate","thermometer","pressure-source","pressure-gauge","vacuum-source","wash-tank","ultrasonic-bath","blast-cabinet","brush","scraper","marker","lamp","lifting-gear","other"]},"number":{"description":"Inventory number.","type":"string"},"size":{"description":"Width across flats it fits.","type":"string","x-quantity":"length"},"drive-size":{"description":"Size of a drive that has no width across flats, for example T30.","type":"string"},"resolution":{"description":"Smallest step that can be read.","type":"string","x-quantity":"any"},"range":{"description":"Smallest to largest value that it measures or sets.","type":"string","x-quantity":"any"},"accuracy":{"description":"Permissible deviation, in per cent of the value or as a value.","type":"string","x-quantity":"any"},"square":{"description":"Square drive.","type":"string","x-quantity":"length"},"length":{"description":"From the middle of the square to the middle of the grip, where a torque wrench is pulled; of an extension bar, its length.","type":"string","x-quantity":"length"},"offset":{"description":"From the middle of its square to the middle of the fastener, of a crow-foot or another head that stands out from the wrench.","type":"string","x-quantity":"length"},"set-at":{"description":"Angle at which it always stands to the wrench: 0° straight on; 90° square to it, where the setting needs no correction.","type":"string","x-quantity":"angle"},"direction":{"description":"Which way a torque tool measures: right (clockwise) only, or both.","type":"string","enum":["right","both"]},"torque-type":{"description":"Type and class as ISO 6789-1 writes it, for example II A.","type":"string"},"calibration-due":{"description":"Day on which its calibration ends.","type":"string","pattern":"^\\d{4}-\\d{2}-\\d{2}$","x-date":true},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true},"consumable":{"description":"A consumable.","type":"object","properties":{"name":{"description":"What the sheet calls the consumable.","$ref":"common.schema.json#/$defs/prose"},"also":{"description":"Other names of it.","type":["string","array"],"items":{"type":"string"}},"kind":{"description":"What sort of consumable it is.","type":"string","enum":["threadlocker","sealant","oil","grease","anti-seize","assembly-paste","solvent","cleaner","penetrant","marking-compound","paint","blast-media","wipe","plug-cap","wire","abrasive","other"]},"number":{"description":"Order number.","type":"string"},"cure":{"description":"Time until it has set.","type":"string","x-quantity":"time"},"max-temperature":{"description":"Highest temperature it stands in service.","type":"string","x-quantity":"temperature"},"hazards":{"description":"Hazard statements of its safety data sheet, by GHS code.","type":["string","array"],"items":{"type":"string","pattern":"^(EU)?H\\d{3}[A-Za-z]{0,2}(\\+H\\d{3})*$"}},"signal-word":{"description":"Signal word of its label.","type":"string","enum":["danger","warning"]},"data-sheet":{"description":"Which safety data sheet the hazards are from, with its date.","type":"string"},"expires":{"description":"Day after which it must not be used.","type":"string","pattern":"^\\d{4}-\\d{2}-\\d{2}$","x-date":true},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true}}};
 
-function validate114(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate118(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate114.evaluated;
+const evaluated0 = validate118.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -3855,16 +4027,16 @@ errors++;
 }
 }
 }
-validate114.errors = vErrors;
+validate118.errors = vErrors;
 return errors === 0;
 }
-validate114.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate118.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
 
-function validate113(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate117(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate113.evaluated;
+const evaluated0 = validate117.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -3972,8 +4144,8 @@ errors++;
 }
 }
 if(data.note !== undefined){
-if(!(validate114(data.note, {instancePath:instancePath+"/note",parentData:data,parentDataProperty:"note",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate114.errors : vErrors.concat(validate114.errors);
+if(!(validate118(data.note, {instancePath:instancePath+"/note",parentData:data,parentDataProperty:"note",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate118.errors : vErrors.concat(validate118.errors);
 errors = vErrors.length;
 }
 }
@@ -3988,19 +4160,19 @@ vErrors.push(err8);
 }
 errors++;
 }
-validate113.errors = vErrors;
+validate117.errors = vErrors;
 return errors === 0;
 }
-validate113.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate117.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const stores_tool = validate116;
-const schema39 = {"description":"A tool.","type":"object","properties":{"name":{"description":"What the sheet calls the tool.","$ref":"common.schema.json#/$defs/prose"},"also":{"description":"Other names of it.","type":["string","array"],"items":{"type":"string"}},"kind":{"description":"What sort of tool it is.","type":"string","enum":["torque-wrench","torque-screwdriver","socket","bit","crow-foot","spanner","hexagon-key","screwdriver","extension","ratchet","t-handle","angle-gauge","ring-pliers","pliers","ring-compressor","puller","press","arbor","holding-fixture","soft-hammer","gauge","micrometer","calliper","bore-gauge","feeler","indicator","scale","balance-machine","oven","hot-plate","thermometer","pressure-source","pressure-gauge","vacuum-source","wash-tank","ultrasonic-bath","blast-cabinet","brush","scraper","marker","lamp","lifting-gear","other"]},"number":{"description":"Inventory number.","type":"string"},"size":{"description":"Width across flats it fits.","type":"string","x-quantity":"length"},"drive-size":{"description":"Size of a drive that has no width across flats, for example T30.","type":"string"},"resolution":{"description":"Smallest step that can be read.","type":"string","x-quantity":"any"},"range":{"description":"Smallest to largest value that it measures or sets.","type":"string","x-quantity":"any"},"accuracy":{"description":"Permissible deviation, in per cent of the value or as a value.","type":"string","x-quantity":"any"},"square":{"description":"Square drive.","type":"string","x-quantity":"length"},"length":{"description":"From the middle of the square to the middle of the grip, where a torque wrench is pulled; of an extension bar, its length.","type":"string","x-quantity":"length"},"offset":{"description":"From the middle of its square to the middle of the fastener, of a crow-foot or another head that stands out from the wrench.","type":"string","x-quantity":"length"},"set-at":{"description":"Angle at which it always stands to the wrench: 0° straight on; 90° square to it, where the setting needs no correction.","type":"string","x-quantity":"angle"},"direction":{"description":"Which way a torque tool measures: right (clockwise) only, or both.","type":"string","enum":["right","both"]},"torque-type":{"description":"Type and class as ISO 6789-1 writes it, for example II A.","type":"string"},"calibration-due":{"description":"Day on which its calibration ends.","type":"string","pattern":"^\\d{4}-\\d{2}-\\d{2}$","x-date":true},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true};
-const pattern19 = new RegExp("^\\d{4}-\\d{2}-\\d{2}$", "u");
+export const stores_tool = validate120;
+const schema41 = {"description":"A tool.","type":"object","properties":{"name":{"description":"What the sheet calls the tool.","$ref":"common.schema.json#/$defs/prose"},"also":{"description":"Other names of it.","type":["string","array"],"items":{"type":"string"}},"kind":{"description":"What sort of tool it is.","type":"string","enum":["torque-wrench","torque-screwdriver","socket","bit","crow-foot","spanner","hexagon-key","screwdriver","extension","ratchet","t-handle","angle-gauge","ring-pliers","pliers","ring-compressor","puller","press","arbor","holding-fixture","soft-hammer","gauge","micrometer","calliper","bore-gauge","feeler","indicator","scale","balance-machine","oven","hot-plate","thermometer","pressure-source","pressure-gauge","vacuum-source","wash-tank","ultrasonic-bath","blast-cabinet","brush","scraper","marker","lamp","lifting-gear","other"]},"number":{"description":"Inventory number.","type":"string"},"size":{"description":"Width across flats it fits.","type":"string","x-quantity":"length"},"drive-size":{"description":"Size of a drive that has no width across flats, for example T30.","type":"string"},"resolution":{"description":"Smallest step that can be read.","type":"string","x-quantity":"any"},"range":{"description":"Smallest to largest value that it measures or sets.","type":"string","x-quantity":"any"},"accuracy":{"description":"Permissible deviation, in per cent of the value or as a value.","type":"string","x-quantity":"any"},"square":{"description":"Square drive.","type":"string","x-quantity":"length"},"length":{"description":"From the middle of the square to the middle of the grip, where a torque wrench is pulled; of an extension bar, its length.","type":"string","x-quantity":"length"},"offset":{"description":"From the middle of its square to the middle of the fastener, of a crow-foot or another head that stands out from the wrench.","type":"string","x-quantity":"length"},"set-at":{"description":"Angle at which it always stands to the wrench: 0° straight on; 90° square to it, where the setting needs no correction.","type":"string","x-quantity":"angle"},"direction":{"description":"Which way a torque tool measures: right (clockwise) only, or both.","type":"string","enum":["right","both"]},"torque-type":{"description":"Type and class as ISO 6789-1 writes it, for example II A.","type":"string"},"calibration-due":{"description":"Day on which its calibration ends.","type":"string","pattern":"^\\d{4}-\\d{2}-\\d{2}$","x-date":true},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true};
+const pattern18 = new RegExp("^\\d{4}-\\d{2}-\\d{2}$", "u");
 
-function validate116(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate120(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate116.evaluated;
+const evaluated0 = validate120.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -4019,7 +4191,7 @@ vErrors.push(err0);
 errors++;
 }
 for(const key0 in data){
-if(!(func1.call(schema39.properties, key0))){
+if(!(func1.call(schema41.properties, key0))){
 const err1 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err1];
@@ -4031,15 +4203,15 @@ errors++;
 }
 }
 if(data.name !== undefined){
-if(!(validate114(data.name, {instancePath:instancePath+"/name",parentData:data,parentDataProperty:"name",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate114.errors : vErrors.concat(validate114.errors);
+if(!(validate118(data.name, {instancePath:instancePath+"/name",parentData:data,parentDataProperty:"name",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate118.errors : vErrors.concat(validate118.errors);
 errors = vErrors.length;
 }
 }
 if(data.also !== undefined){
 let data1 = data.also;
 if((typeof data1 !== "string") && (!(Array.isArray(data1)))){
-const err2 = {instancePath:instancePath+"/also",schemaPath:"#/properties/also/type",keyword:"type",params:{type: schema39.properties.also.type},message:"must be string,array"};
+const err2 = {instancePath:instancePath+"/also",schemaPath:"#/properties/also/type",keyword:"type",params:{type: schema41.properties.also.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err2];
 }
@@ -4077,7 +4249,7 @@ vErrors.push(err4);
 errors++;
 }
 if(!(((((((((((((((((((((((((((((((((((((((((((data3 === "torque-wrench") || (data3 === "torque-screwdriver")) || (data3 === "socket")) || (data3 === "bit")) || (data3 === "crow-foot")) || (data3 === "spanner")) || (data3 === "hexagon-key")) || (data3 === "screwdriver")) || (data3 === "extension")) || (data3 === "ratchet")) || (data3 === "t-handle")) || (data3 === "angle-gauge")) || (data3 === "ring-pliers")) || (data3 === "pliers")) || (data3 === "ring-compressor")) || (data3 === "puller")) || (data3 === "press")) || (data3 === "arbor")) || (data3 === "holding-fixture")) || (data3 === "soft-hammer")) || (data3 === "gauge")) || (data3 === "micrometer")) || (data3 === "calliper")) || (data3 === "bore-gauge")) || (data3 === "feeler")) || (data3 === "indicator")) || (data3 === "scale")) || (data3 === "balance-machine")) || (data3 === "oven")) || (data3 === "hot-plate")) || (data3 === "thermometer")) || (data3 === "pressure-source")) || (data3 === "pressure-gauge")) || (data3 === "vacuum-source")) || (data3 === "wash-tank")) || (data3 === "ultrasonic-bath")) || (data3 === "blast-cabinet")) || (data3 === "brush")) || (data3 === "scraper")) || (data3 === "marker")) || (data3 === "lamp")) || (data3 === "lifting-gear")) || (data3 === "other"))){
-const err5 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/enum",keyword:"enum",params:{allowedValues: schema39.properties.kind.enum},message:"must be equal to one of the allowed values"};
+const err5 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/enum",keyword:"enum",params:{allowedValues: schema41.properties.kind.enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err5];
 }
@@ -4220,7 +4392,7 @@ vErrors.push(err16);
 errors++;
 }
 if(!((data14 === "right") || (data14 === "both"))){
-const err17 = {instancePath:instancePath+"/direction",schemaPath:"#/properties/direction/enum",keyword:"enum",params:{allowedValues: schema39.properties.direction.enum},message:"must be equal to one of the allowed values"};
+const err17 = {instancePath:instancePath+"/direction",schemaPath:"#/properties/direction/enum",keyword:"enum",params:{allowedValues: schema41.properties.direction.enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err17];
 }
@@ -4245,7 +4417,7 @@ errors++;
 if(data["calibration-due"] !== undefined){
 let data16 = data["calibration-due"];
 if(typeof data16 === "string"){
-if(!pattern19.test(data16)){
+if(!pattern18.test(data16)){
 const err19 = {instancePath:instancePath+"/calibration-due",schemaPath:"#/properties/calibration-due/pattern",keyword:"pattern",params:{pattern: "^\\d{4}-\\d{2}-\\d{2}$"},message:"must match pattern \""+"^\\d{4}-\\d{2}-\\d{2}$"+"\""};
 if(vErrors === null){
 vErrors = [err19];
@@ -4268,8 +4440,8 @@ errors++;
 }
 }
 if(data.note !== undefined){
-if(!(validate114(data.note, {instancePath:instancePath+"/note",parentData:data,parentDataProperty:"note",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate114.errors : vErrors.concat(validate114.errors);
+if(!(validate118(data.note, {instancePath:instancePath+"/note",parentData:data,parentDataProperty:"note",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate118.errors : vErrors.concat(validate118.errors);
 errors = vErrors.length;
 }
 }
@@ -4284,19 +4456,19 @@ vErrors.push(err21);
 }
 errors++;
 }
-validate116.errors = vErrors;
+validate120.errors = vErrors;
 return errors === 0;
 }
-validate116.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate120.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const stores_consumable = validate119;
-const schema40 = {"description":"A consumable.","type":"object","properties":{"name":{"description":"What the sheet calls the consumable.","$ref":"common.schema.json#/$defs/prose"},"also":{"description":"Other names of it.","type":["string","array"],"items":{"type":"string"}},"kind":{"description":"What sort of consumable it is.","type":"string","enum":["threadlocker","sealant","oil","grease","anti-seize","assembly-paste","solvent","cleaner","penetrant","marking-compound","paint","blast-media","wipe","plug-cap","wire","abrasive","other"]},"number":{"description":"Order number.","type":"string"},"cure":{"description":"Time until it has set.","type":"string","x-quantity":"time"},"max-temperature":{"description":"Highest temperature it stands in service.","type":"string","x-quantity":"temperature"},"hazards":{"description":"Hazard statements of its safety data sheet, by GHS code.","type":["string","array"],"items":{"type":"string","pattern":"^(EU)?H\\d{3}[A-Za-z]{0,2}(\\+H\\d{3})*$"}},"signal-word":{"description":"Signal word of its label.","type":"string","enum":["danger","warning"]},"data-sheet":{"description":"Which safety data sheet the hazards are from, with its date.","type":"string"},"expires":{"description":"Day after which it must not be used.","type":"string","pattern":"^\\d{4}-\\d{2}-\\d{2}$","x-date":true},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true};
-const pattern20 = new RegExp("^(EU)?H\\d{3}[A-Za-z]{0,2}(\\+H\\d{3})*$", "u");
+export const stores_consumable = validate123;
+const schema42 = {"description":"A consumable.","type":"object","properties":{"name":{"description":"What the sheet calls the consumable.","$ref":"common.schema.json#/$defs/prose"},"also":{"description":"Other names of it.","type":["string","array"],"items":{"type":"string"}},"kind":{"description":"What sort of consumable it is.","type":"string","enum":["threadlocker","sealant","oil","grease","anti-seize","assembly-paste","solvent","cleaner","penetrant","marking-compound","paint","blast-media","wipe","plug-cap","wire","abrasive","other"]},"number":{"description":"Order number.","type":"string"},"cure":{"description":"Time until it has set.","type":"string","x-quantity":"time"},"max-temperature":{"description":"Highest temperature it stands in service.","type":"string","x-quantity":"temperature"},"hazards":{"description":"Hazard statements of its safety data sheet, by GHS code.","type":["string","array"],"items":{"type":"string","pattern":"^(EU)?H\\d{3}[A-Za-z]{0,2}(\\+H\\d{3})*$"}},"signal-word":{"description":"Signal word of its label.","type":"string","enum":["danger","warning"]},"data-sheet":{"description":"Which safety data sheet the hazards are from, with its date.","type":"string"},"expires":{"description":"Day after which it must not be used.","type":"string","pattern":"^\\d{4}-\\d{2}-\\d{2}$","x-date":true},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true};
+const pattern19 = new RegExp("^(EU)?H\\d{3}[A-Za-z]{0,2}(\\+H\\d{3})*$", "u");
 
-function validate119(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate123(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate119.evaluated;
+const evaluated0 = validate123.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -4315,7 +4487,7 @@ vErrors.push(err0);
 errors++;
 }
 for(const key0 in data){
-if(!(func1.call(schema40.properties, key0))){
+if(!(func1.call(schema42.properties, key0))){
 const err1 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err1];
@@ -4327,15 +4499,15 @@ errors++;
 }
 }
 if(data.name !== undefined){
-if(!(validate114(data.name, {instancePath:instancePath+"/name",parentData:data,parentDataProperty:"name",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate114.errors : vErrors.concat(validate114.errors);
+if(!(validate118(data.name, {instancePath:instancePath+"/name",parentData:data,parentDataProperty:"name",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate118.errors : vErrors.concat(validate118.errors);
 errors = vErrors.length;
 }
 }
 if(data.also !== undefined){
 let data1 = data.also;
 if((typeof data1 !== "string") && (!(Array.isArray(data1)))){
-const err2 = {instancePath:instancePath+"/also",schemaPath:"#/properties/also/type",keyword:"type",params:{type: schema40.properties.also.type},message:"must be string,array"};
+const err2 = {instancePath:instancePath+"/also",schemaPath:"#/properties/also/type",keyword:"type",params:{type: schema42.properties.also.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err2];
 }
@@ -4373,7 +4545,7 @@ vErrors.push(err4);
 errors++;
 }
 if(!(((((((((((((((((data3 === "threadlocker") || (data3 === "sealant")) || (data3 === "oil")) || (data3 === "grease")) || (data3 === "anti-seize")) || (data3 === "assembly-paste")) || (data3 === "solvent")) || (data3 === "cleaner")) || (data3 === "penetrant")) || (data3 === "marking-compound")) || (data3 === "paint")) || (data3 === "blast-media")) || (data3 === "wipe")) || (data3 === "plug-cap")) || (data3 === "wire")) || (data3 === "abrasive")) || (data3 === "other"))){
-const err5 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/enum",keyword:"enum",params:{allowedValues: schema40.properties.kind.enum},message:"must be equal to one of the allowed values"};
+const err5 = {instancePath:instancePath+"/kind",schemaPath:"#/properties/kind/enum",keyword:"enum",params:{allowedValues: schema42.properties.kind.enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err5];
 }
@@ -4422,7 +4594,7 @@ errors++;
 if(data.hazards !== undefined){
 let data7 = data.hazards;
 if((typeof data7 !== "string") && (!(Array.isArray(data7)))){
-const err9 = {instancePath:instancePath+"/hazards",schemaPath:"#/properties/hazards/type",keyword:"type",params:{type: schema40.properties.hazards.type},message:"must be string,array"};
+const err9 = {instancePath:instancePath+"/hazards",schemaPath:"#/properties/hazards/type",keyword:"type",params:{type: schema42.properties.hazards.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err9];
 }
@@ -4436,7 +4608,7 @@ const len1 = data7.length;
 for(let i1=0; i1<len1; i1++){
 let data8 = data7[i1];
 if(typeof data8 === "string"){
-if(!pattern20.test(data8)){
+if(!pattern19.test(data8)){
 const err10 = {instancePath:instancePath+"/hazards/" + i1,schemaPath:"#/properties/hazards/items/pattern",keyword:"pattern",params:{pattern: "^(EU)?H\\d{3}[A-Za-z]{0,2}(\\+H\\d{3})*$"},message:"must match pattern \""+"^(EU)?H\\d{3}[A-Za-z]{0,2}(\\+H\\d{3})*$"+"\""};
 if(vErrors === null){
 vErrors = [err10];
@@ -4473,7 +4645,7 @@ vErrors.push(err12);
 errors++;
 }
 if(!((data9 === "danger") || (data9 === "warning"))){
-const err13 = {instancePath:instancePath+"/signal-word",schemaPath:"#/properties/signal-word/enum",keyword:"enum",params:{allowedValues: schema40.properties["signal-word"].enum},message:"must be equal to one of the allowed values"};
+const err13 = {instancePath:instancePath+"/signal-word",schemaPath:"#/properties/signal-word/enum",keyword:"enum",params:{allowedValues: schema42.properties["signal-word"].enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err13];
 }
@@ -4498,7 +4670,7 @@ errors++;
 if(data.expires !== undefined){
 let data11 = data.expires;
 if(typeof data11 === "string"){
-if(!pattern19.test(data11)){
+if(!pattern18.test(data11)){
 const err15 = {instancePath:instancePath+"/expires",schemaPath:"#/properties/expires/pattern",keyword:"pattern",params:{pattern: "^\\d{4}-\\d{2}-\\d{2}$"},message:"must match pattern \""+"^\\d{4}-\\d{2}-\\d{2}$"+"\""};
 if(vErrors === null){
 vErrors = [err15];
@@ -4521,8 +4693,8 @@ errors++;
 }
 }
 if(data.note !== undefined){
-if(!(validate114(data.note, {instancePath:instancePath+"/note",parentData:data,parentDataProperty:"note",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate114.errors : vErrors.concat(validate114.errors);
+if(!(validate118(data.note, {instancePath:instancePath+"/note",parentData:data,parentDataProperty:"note",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate118.errors : vErrors.concat(validate118.errors);
 errors = vErrors.length;
 }
 }
@@ -4537,117 +4709,18 @@ vErrors.push(err17);
 }
 errors++;
 }
-validate119.errors = vErrors;
-return errors === 0;
-}
-validate119.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
-
-export const procedure = validate122;
-const schema41 = {"$schema":"https://json-schema.org/draft/2020-12/schema","title":"Witnessmark procedure","description":"A rebuild procedure: phases and steps for the builds that it covers.","type":"object","additionalProperties":false,"required":["witnessmark","procedure","title","revision","family","phases"],"properties":{"witnessmark":{"description":"Version of the document format. Always 1.","type":"string","pattern":"^1$"},"procedure":{"description":"Number of the procedure.","type":"string"},"title":{"description":"Title of the procedure.","$ref":"common.schema.json#/$defs/prose"},"revision":{"description":"Revision, by letter or number.","type":"string"},"status":{"description":"Where it stands in its life.","type":"string","enum":["draft","released","withdrawn"]},"family":{"description":"Path of the family document, relative to this one.","type":"string","x-path":"family"},"kit":{"description":"Path of the kit bill, or a list of them.","type":["string","array"],"x-path":"kit","items":{"type":"string"}},"stores":{"description":"Path of the stores document, or a list of them.","type":["string","array"],"x-path":"stores","items":{"type":"string"}},"covers":{"description":"The units it covers.","type":"object","properties":{"variants":{"description":"Variants that it covers; all where none is named.","type":["string","array"],"x-ref":"variant","items":{"type":"string"},"minItems":1},"options":{"description":"Options that a unit may arrive with; none where the list is absent. A procedure without `covers` covers the whole family.","type":["string","array"],"x-ref":"option","items":{"type":"string"}}},"required":[],"additionalProperties":false},"adds":{"description":"Options that may be fitted by this procedure.","type":["string","array"],"x-ref":"option","items":{"type":"string"}},"starts":{"description":"How the unit is at the start: assembled, parts, or an assembly of the family.","type":"string","x-ref":"assembly","x-words":["assembled","parts"]},"ends":{"description":"How the unit is at the end: assembled, parts, or an assembly of the family.","type":"string","x-ref":"assembly","x-words":["assembled","parts"]},"prepared-by":{"description":"Who prepared it.","type":"string"},"checked-by":{"description":"Who checked it.","type":"string"},"approved-by":{"description":"Who approved it.","type":"string"},"revisions":{"description":"What changed, newest first.","type":"array","items":{}},"tools":{"description":"Tools the fitter lays out before starting.","type":["string","array"],"x-ref":"tool","x-listing":true,"items":{"type":"string"}},"consumables":{"description":"Consumables the fitter lays out before starting.","type":["string","array"],"x-ref":"consumable","x-listing":true,"items":{"type":"string"}},"protective-equipment":{"description":"What the fitter wears.","$ref":"common.schema.json#/$defs/prose-list"},"readings":{"description":"Values that are read and used later in this procedure.","type":"object","x-id":"reading","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"figures":{"description":"Figures by id.","type":"object","x-id":"figure","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"before-you-start":{"description":"What must be known before the first step.","type":"array","items":{}},"phases":{"description":"The phases in their order.","type":"array","items":{}},"concessions":{"description":"Findings that are let stand, each at one step.","type":"array","items":{}},"at-installation":{"description":"What whoever installs the unit must do.","$ref":"common.schema.json#/$defs/prose-list"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"$defs":{"revision":{"description":"A revision of the procedure.","type":"object","properties":{"revision":{"description":"The revision.","type":"string"},"date":{"description":"Day of the revision.","type":"string","pattern":"^\\d{4}-\\d{2}-\\d{2}$","x-date":true},"what":{"description":"What changed.","$ref":"common.schema.json#/$defs/prose"},"by":{"description":"Who changed it.","type":"string"}},"required":["revision","what"],"additionalProperties":false,"x-own":true},"notice-line":{"description":"A text, or a warning, caution or notice.","type":["string","object"],"x-shorthand":"say","x-own":true,"properties":{"say":{"description":"A plain text.","$ref":"common.schema.json#/$defs/prose"},"warning":{"description":"What could kill or seriously injure if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"caution":{"description":"What could injure slightly or moderately if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"notice":{"description":"What could damage parts or equipment; not about injury. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"figure":{"description":"A figure that shows it.","type":"string","x-ref":"figure"},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"additionalProperties":false},"phase":{"description":"A phase of the work.","type":"object","properties":{"phase":{"description":"Name of the phase.","$ref":"common.schema.json#/$defs/prose"},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"warning":{"description":"What could kill or seriously injure if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"caution":{"description":"What could injure slightly or moderately if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"notice":{"description":"What could damage parts or equipment; not about injury. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"},"steps":{"description":"The steps in their order.","type":"array","items":{}}},"required":["phase","steps"],"additionalProperties":false,"x-own":true},"step":{"description":"A step.","type":"object","properties":{"step":{"description":"Id of the step.","type":"string","x-declares":"step"},"title":{"description":"What is done, in a few words.","$ref":"common.schema.json#/$defs/prose"},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"sign":{"description":"Who must sign before the work goes on.","type":"string","enum":["fitter","inspector","supervisor","customer"]},"people":{"description":"How many people it takes.","type":"string","pattern":"^[1-9]\\d*$"},"optional":{"description":"The step may be left out.","type":"string","pattern":"^(true|false)$"},"figure":{"description":"A figure that shows it.","type":["string","array"],"x-ref":"figure","items":{"type":"string"},"minItems":1},"warning":{"description":"What could kill or seriously injure if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"caution":{"description":"What could injure slightly or moderately if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"notice":{"description":"What could damage parts or equipment; not about injury. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"},"do":{"description":"The instructions in their order.","type":"array","items":{}}},"required":["step","title","do"],"additionalProperties":false,"x-own":true},"tool-use":{"description":"A tool, or a tool and how many of it.","type":["string","object"],"properties":{"tool":{"description":"The tool.","type":"string","x-ref":"tool"},"count":{"description":"How many of it.","type":"string","pattern":"^[1-9]\\d*$"}},"required":["tool"],"additionalProperties":false},"hold":{"description":"Where it is held, and with what.","type":["string","object"],"x-shorthand":"at","properties":{"at":{"description":"Where it is held.","$ref":"common.schema.json#/$defs/prose"},"with":{"description":"Tools it is done with.","type":["string","array","object"],"x-ref":"tool","x-shorthand":"tool","items":{"$ref":"#/$defs/tool-use"},"properties":{"tool":{"description":"The tool.","type":"string","x-ref":"tool"},"count":{"description":"How many of it.","type":"string","pattern":"^[1-9]\\d*$"}},"required":["tool"],"additionalProperties":false}},"required":["at"],"additionalProperties":false},"if-not":{"description":"What to do when it is not as it should be.","type":"object","properties":{"replace":{"description":"Parts to renew.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"reject":{"description":"The unit or part is rejected; stop and ask.","type":"string","pattern":"^(true|false)$"},"go-to":{"description":"An earlier step to go back to.","type":"string","x-ref":"step"},"at-most":{"description":"How many times.","type":"string","pattern":"^[1-9]\\d*$"},"then":{"description":"What to do when it is still not right.","$ref":"common.schema.json#/$defs/prose"},"do":{"description":"Further instructions.","type":"array","items":{}},"say":{"description":"What to do, in words.","$ref":"common.schema.json#/$defs/prose"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":[],"additionalProperties":false},"instruction":{},"instruction-keys":{"description":"Keys that every instruction may have.","type":"object","x-order":["to","across","when","unless","…","with","using","hold","accept","look-for","places","say","warning","caution","notice","figure","if-not","note"],"properties":{"with":{"description":"Tools it is done with.","type":["string","array","object"],"x-ref":"tool","x-shorthand":"tool","items":{"$ref":"#/$defs/tool-use"},"properties":{"tool":{"description":"The tool.","type":"string","x-ref":"tool"},"count":{"description":"How many of it.","type":"string","pattern":"^[1-9]\\d*$"}},"required":["tool"],"additionalProperties":false},"using":{"description":"Consumables it is done with.","type":["string","array"],"x-ref":"consumable","items":{"type":"string"},"minItems":1},"say":{"description":"Own wording, printed instead of the written sentence.","$ref":"common.schema.json#/$defs/prose"},"warning":{"description":"What could kill or seriously injure if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"caution":{"description":"What could injure slightly or moderately if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"notice":{"description":"What could damage parts or equipment; not about injury. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"figure":{"description":"A figure that shows it.","type":["string","array"],"x-ref":"figure","items":{"type":"string"},"minItems":1},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}}},"sentence":{"description":"An instruction in words alone.","type":"object","x-own":true,"x-verb":"say","x-shorthand":"say","allOf":[{"$ref":"#/$defs/instruction-keys"}],"required":["say"],"unevaluatedProperties":false},"verb-loosen":{"description":"Loosen a fastener without taking it off.","type":"object","x-own":true,"x-verb":"loosen","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"loosen":{"description":"Fasteners to loosen.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"hold":{"description":"What is counter-held, and with what.","$ref":"#/$defs/hold"}},"required":["loosen"],"unevaluatedProperties":false},"verb-remove":{"description":"Take a part off.","type":"object","x-own":true,"x-verb":"remove","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"remove":{"description":"Parts to take off.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"hold":{"description":"What is counter-held, and with what.","$ref":"#/$defs/hold"},"count":{"description":"How many pieces, where not all.","type":"string","pattern":"^[1-9]\\d*$"}},"required":["remove"],"unevaluatedProperties":false},"verb-install":{"description":"Fit a part.","type":"object","x-own":true,"x-verb":"install","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"install":{"description":"Parts to fit.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"count":{"description":"How many pieces, where not all.","type":"string","pattern":"^[1-9]\\d*$"},"place":{"description":"The part it is fitted to, where there are several.","type":"string","x-ref":"part"},"orient":{"description":"How it faces.","$ref":"common.schema.json#/$defs/prose"},"locate":{"description":"What it locates on.","$ref":"common.schema.json#/$defs/prose"},"trial":{"description":"A trial fit: it comes off again.","type":"string","pattern":"^(true|false)$"}},"required":["install"],"unevaluatedProperties":false},"verb-seat":{"description":"Seat a ring that was only released.","type":"object","x-own":true,"x-verb":"seat","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"seat":{"description":"Rings to seat.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1}},"required":["seat"],"unevaluatedProperties":false},"verb-tighten":{"description":"Tighten a fastener.","type":"object","x-own":true,"x-verb":"tighten","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"tighten":{"description":"Fasteners to tighten.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"torque":{"description":"Torque with unit and tolerance.","type":["string","object"],"x-quantity":"torque","x-by-build":true,"additionalProperties":{"type":"string"}},"angle":{"description":"Angle turned after the torque.","type":["string","object"],"x-quantity":"angle","x-by-build":true,"additionalProperties":{"type":"string"}},"passes":{"description":"Torque of each pass; the last is the final one.","type":"array","x-quantity":"torque","items":{"type":"string"}},"in-order":{"description":"Order of the pieces.","type":["string","array"],"items":{"type":"string"}},"plus":{"description":"A reading that is added to the torque, such as the prevailing torque.","type":"string","x-ref":"reading"},"count":{"description":"How many pieces, where not all.","type":"string","pattern":"^[1-9]\\d*$"},"hold":{"description":"What is counter-held, and with what.","$ref":"#/$defs/hold"}},"required":["tighten"],"unevaluatedProperties":false},"verb-apply":{"description":"Put a consumable on.","type":"object","x-own":true,"x-verb":"apply","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"apply":{"description":"What is applied.","type":["string","array"],"x-ref":"consumable","items":{"type":"string"},"minItems":1},"to":{"description":"Parts it is applied to.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"at":{"description":"Where on the part: thread, face, bore.","$ref":"common.schema.json#/$defs/prose"},"amount":{"description":"How much of it.","$ref":"common.schema.json#/$defs/prose"}},"required":["apply"],"unevaluatedProperties":false},"verb-clean":{"description":"Clean a part.","type":"object","x-own":true,"x-verb":"clean","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"clean":{"description":"Parts to clean.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"at":{"description":"Where on the part, where not all of it: thread, bore, groove.","$ref":"common.schema.json#/$defs/prose"},"by":{"description":"How it is cleaned.","type":"string","enum":["wash","ultrasonic","brush","wire-brush","wipe","blast","caustic","solvent","steam","compressed-air"]}},"required":["clean"],"unevaluatedProperties":false},"verb-identify":{"description":"Find out what only the bench can tell.","type":"object","x-own":true,"x-verb":"identify","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"identify":{"description":"What is found out.","type":"string","x-ref":"outcome"}},"required":["identify"],"unevaluatedProperties":false},"verb-inspect":{"description":"Look a part over.","type":"object","x-own":true,"x-verb":"inspect","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"inspect":{"description":"Parts to inspect.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"look-for":{"description":"What to look for.","$ref":"common.schema.json#/$defs/prose-list"},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["inspect"],"unevaluatedProperties":false},"verb-measure":{"description":"Measure something against its limit.","type":"object","x-own":true,"x-verb":"measure","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"measure":{"description":"What is measured.","type":"string","x-ref":"limit-or-reading"},"accept":{"description":"What is acceptable; `record-only` where the value is only written down.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"places":{"description":"Where it is measured: a number of places or their names.","type":["string","array"],"items":{"type":"string"},"pattern":"^[1-9]\\d*$"},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["measure"],"unevaluatedProperties":false},"verb-calculate":{"description":"Work a value out of readings.","type":"object","x-own":true,"x-verb":"calculate","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"calculate":{"description":"What is worked out.","type":"string","x-ref":"limit-or-reading"},"from":{"description":"Signed readings and quantities, for example [+bore-read, -journal-read].","type":["string","array"],"x-ref":"limit-or-reading","x-signed":true,"items":{"type":"string"}},"accept":{"description":"What is acceptable; `record-only` where the value is only written down.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["calculate"],"unevaluatedProperties":false},"verb-choose":{"description":"Choose the size of a part.","type":"object","x-own":true,"x-verb":"choose","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"choose":{"description":"The part that comes in sizes.","type":"string","x-ref":"part"},"size":{"description":"Reading and signed quantities that give the size.","type":["string","array"],"x-ref":"limit-or-reading","x-signed":true,"items":{"type":"string"}}},"required":["choose"],"unevaluatedProperties":false},"verb-mark":{"description":"Mark the position of parts to each other.","type":"object","x-own":true,"x-verb":"mark","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"mark":{"description":"Parts to mark.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"by":{"description":"How the mark is made; cleaning takes off paint.","type":"string","enum":["scribe","punch","paint","etch"]},"across":{"description":"Parts that the mark runs across to.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1}},"required":["mark"],"unevaluatedProperties":false},"verb-align":{"description":"Bring parts back to their marks.","type":"object","x-own":true,"x-verb":"align","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"align":{"description":"Parts to align.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"to":{"description":"Parts to align it to.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1}},"required":["align"],"unevaluatedProperties":false},"verb-press":{"description":"Press a part in or on.","type":"object","x-own":true,"x-verb":"press","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"press":{"description":"Parts to press.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"force":{"description":"Force not to be exceeded.","type":"string","x-quantity":"force"},"to":{"description":"How far.","$ref":"common.schema.json#/$defs/prose"},"place":{"description":"The part it is pressed into or onto, where there are several.","type":"string","x-ref":"part"},"orient":{"description":"How it faces.","$ref":"common.schema.json#/$defs/prose"},"locate":{"description":"What it locates on.","$ref":"common.schema.json#/$defs/prose"}},"required":["press"],"unevaluatedProperties":false},"verb-heat":{"description":"Heat a part.","type":"object","x-own":true,"x-verb":"heat","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"heat":{"description":"Parts to heat.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"until":{"description":"Temperature to reach.","type":"string","x-quantity":"temperature"}},"required":["heat"],"unevaluatedProperties":false},"verb-cool":{"description":"Cool a part.","type":"object","x-own":true,"x-verb":"cool","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"cool":{"description":"Parts to cool.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"until":{"description":"Temperature to reach.","type":"string","x-quantity":"temperature"}},"required":["cool"],"unevaluatedProperties":false},"verb-balance":{"description":"Balance a group of parts.","type":"object","x-own":true,"x-verb":"balance","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"balance":{"description":"The group.","type":"string","x-ref":"balance-group"},"grade":{"description":"Balance grade, where it is not the family's.","type":"string"},"accept":{"description":"What is acceptable; `record-only` where the value is only written down.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["balance"],"unevaluatedProperties":false},"verb-adjust":{"description":"Set an adjustment.","type":"object","x-own":true,"x-verb":"adjust","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"adjust":{"description":"Parts to adjust.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"until":{"description":"What must be reached.","$ref":"common.schema.json#/$defs/prose"},"accept":{"description":"What is acceptable; `record-only` where the value is only written down.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"back-off":{"description":"How far it is turned back then.","type":"string"},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["adjust"],"unevaluatedProperties":false},"verb-check":{"description":"Check something.","type":"object","x-own":true,"x-verb":"check","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"check":{"description":"A check of the family by id, or what must be found true.","$ref":"common.schema.json#/$defs/prose","x-ref":"check","x-ref-or-prose":true},"accept":{"description":"What is acceptable; `record-only` where the value is only written down.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["check"],"unevaluatedProperties":false},"verb-wait":{"description":"Wait.","type":"object","x-own":true,"x-verb":"wait","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"wait":{"description":"How long, or `cure`.","type":"string","x-quantity":"time"},"of":{"description":"The consumable that cures meanwhile.","type":["string","array"],"x-ref":"consumable","items":{"type":"string"},"minItems":1}},"required":["wait"],"unevaluatedProperties":false},"verb-send":{"description":"Send a part out.","type":"object","x-own":true,"x-verb":"send","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"send":{"description":"Parts to send.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"to":{"description":"Where to, and what for.","$ref":"common.schema.json#/$defs/prose"},"certificate":{"description":"The certificate that must come back.","$ref":"common.schema.json#/$defs/prose"}},"required":["send"],"unevaluatedProperties":false},"verb-receive":{"description":"Take a part in.","type":"object","x-own":true,"x-verb":"receive","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"receive":{"description":"Parts taken in.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"certificate":{"description":"The certificate that comes with it.","$ref":"common.schema.json#/$defs/prose"}},"required":["receive"],"unevaluatedProperties":false},"verb-return":{"description":"Give a part back to its owner.","type":"object","x-own":true,"x-verb":"return","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"return":{"description":"Parts given back.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"to":{"description":"To whom.","$ref":"common.schema.json#/$defs/prose"}},"required":["return"],"unevaluatedProperties":false},"verb-discard":{"description":"Scrap a part.","type":"object","x-own":true,"x-verb":"discard","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"discard":{"description":"Parts to scrap.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"to":{"description":"Where to.","$ref":"common.schema.json#/$defs/prose"}},"required":["discard"],"unevaluatedProperties":false},"verb-record":{"description":"Write something down.","type":"object","x-own":true,"x-verb":"record","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"record":{"description":"What is written down.","$ref":"common.schema.json#/$defs/prose"},"serial":{"description":"Parts whose serial number is written down.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1}},"required":["record"],"unevaluatedProperties":false},"concession":{"description":"A finding that is let stand.","type":"object","properties":{"rule":{"description":"Id of the rule.","type":"string","x-ref":"rule"},"at":{"description":"The step it is let stand at.","type":"string","x-ref":"step"},"about":{"description":"The ids that the finding is about, where the step has several.","type":["string","array"],"items":{"type":"string"}},"because":{"description":"Why it may stand.","$ref":"common.schema.json#/$defs/prose"},"by":{"description":"Who allows it.","type":"string"},"until":{"description":"Last day on which it holds.","type":"string","pattern":"^\\d{4}-\\d{2}-\\d{2}$","x-date":true}},"required":["rule","because","by","until"],"additionalProperties":false,"x-own":true},"reading":{"description":"A value that is read on the bench and used later.","type":"object","properties":{"name":{"description":"What is read, as the sheet prints it.","$ref":"common.schema.json#/$defs/prose"},"quantity":{"description":"The dimension of the value.","type":"string","enum":["torque","force","length","angle","temperature","pressure","mass","unbalance","time","rotational-speed","voltage","current","resistance","flow","ratio"]},"accept":{"description":"What is acceptable.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true},"figure":{"description":"A figure.","type":"object","properties":{"file":{"description":"Path of the SVG file, relative to this document.","type":"string","x-path":"figure"},"alt":{"description":"What the figure shows, in words, for whoever cannot see it.","$ref":"common.schema.json#/$defs/prose"},"caption":{"description":"The line printed below the figure.","$ref":"common.schema.json#/$defs/prose"}},"required":["file"],"additionalProperties":false,"x-own":true}}};
-
-function validate123(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
-let vErrors = null;
-let errors = 0;
-const evaluated0 = validate123.evaluated;
-if(evaluated0.dynamicProps){
-evaluated0.props = undefined;
-}
-if(evaluated0.dynamicItems){
-evaluated0.items = undefined;
-}
-if((typeof data !== "string") && (!(data && typeof data == "object" && !Array.isArray(data)))){
-const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema21.type},message:"must be string,object"};
-if(vErrors === null){
-vErrors = [err0];
-}
-else {
-vErrors.push(err0);
-}
-errors++;
-}
-if(data && typeof data == "object" && !Array.isArray(data)){
-if(data.text === undefined){
-const err1 = {instancePath,schemaPath:"#/required",keyword:"required",params:{missingProperty: "text"},message:"must have required property '"+"text"+"'"};
-if(vErrors === null){
-vErrors = [err1];
-}
-else {
-vErrors.push(err1);
-}
-errors++;
-}
-for(const key0 in data){
-if(!((((key0 === "text") || (key0 === "en")) || (key0 === "de")) || (key0 === "es"))){
-const err2 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0},message:"must NOT have additional properties"};
-if(vErrors === null){
-vErrors = [err2];
-}
-else {
-vErrors.push(err2);
-}
-errors++;
-}
-}
-if(data.text !== undefined){
-if(typeof data.text !== "string"){
-const err3 = {instancePath:instancePath+"/text",schemaPath:"#/properties/text/type",keyword:"type",params:{type: "string"},message:"must be string"};
-if(vErrors === null){
-vErrors = [err3];
-}
-else {
-vErrors.push(err3);
-}
-errors++;
-}
-}
-if(data.en !== undefined){
-if(typeof data.en !== "string"){
-const err4 = {instancePath:instancePath+"/en",schemaPath:"#/properties/en/type",keyword:"type",params:{type: "string"},message:"must be string"};
-if(vErrors === null){
-vErrors = [err4];
-}
-else {
-vErrors.push(err4);
-}
-errors++;
-}
-}
-if(data.de !== undefined){
-if(typeof data.de !== "string"){
-const err5 = {instancePath:instancePath+"/de",schemaPath:"#/properties/de/type",keyword:"type",params:{type: "string"},message:"must be string"};
-if(vErrors === null){
-vErrors = [err5];
-}
-else {
-vErrors.push(err5);
-}
-errors++;
-}
-}
-if(data.es !== undefined){
-if(typeof data.es !== "string"){
-const err6 = {instancePath:instancePath+"/es",schemaPath:"#/properties/es/type",keyword:"type",params:{type: "string"},message:"must be string"};
-if(vErrors === null){
-vErrors = [err6];
-}
-else {
-vErrors.push(err6);
-}
-errors++;
-}
-}
-}
 validate123.errors = vErrors;
 return errors === 0;
 }
 validate123.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-const schema43 = {"description":"One text or a list of texts.","type":["string","object","array"],"x-prose":true,"items":{"$ref":"common.schema.json#/$defs/prose"},"properties":{"text":{"description":"The text in the language of the document.","type":"string"},"en":{"description":"The text in English.","type":"string"},"de":{"description":"The text in German.","type":"string"},"es":{"description":"The text in Spanish.","type":"string"}},"required":["text"],"additionalProperties":false};
+export const procedure = validate126;
+const schema43 = {"$schema":"https://json-schema.org/draft/2020-12/schema","title":"Witnessmark procedure","description":"A rebuild procedure: phases and steps for the builds that it covers.","type":"object","additionalProperties":false,"required":["witnessmark","procedure","title","revision","family","phases"],"properties":{"witnessmark":{"description":"Version of the document format. Always 1.","type":"string","pattern":"^1$"},"procedure":{"description":"Number of the procedure.","type":"string"},"title":{"description":"Title of the procedure.","$ref":"common.schema.json#/$defs/prose"},"revision":{"description":"Revision, by letter or number.","type":"string"},"status":{"description":"Where it stands in its life.","type":"string","enum":["draft","released","withdrawn"]},"family":{"description":"Path of the family document, relative to this one.","type":"string","x-path":"family"},"kit":{"description":"Path of the kit bill, or a list of them.","type":["string","array"],"x-path":"kit","items":{"type":"string"}},"stores":{"description":"Path of the stores document, or a list of them.","type":["string","array"],"x-path":"stores","items":{"type":"string"}},"covers":{"description":"The units it covers.","type":"object","properties":{"variants":{"description":"Variants that it covers; all where none is named.","type":["string","array"],"x-ref":"variant","items":{"type":"string"},"minItems":1},"options":{"description":"Options that a unit may arrive with; none where the list is absent. A procedure without `covers` covers the whole family.","type":["string","array"],"x-ref":"option","items":{"type":"string"}}},"required":[],"additionalProperties":false},"adds":{"description":"Options that may be fitted by this procedure.","type":["string","array"],"x-ref":"option","items":{"type":"string"}},"starts":{"description":"How the unit is at the start: assembled, parts, or an assembly of the family.","type":"string","x-ref":"assembly","x-words":["assembled","parts"]},"ends":{"description":"How the unit is at the end: assembled, parts, or an assembly of the family.","type":"string","x-ref":"assembly","x-words":["assembled","parts"]},"prepared-by":{"description":"Who prepared it.","type":"string"},"checked-by":{"description":"Who checked it.","type":"string"},"approved-by":{"description":"Who approved it.","type":"string"},"revisions":{"description":"What changed, newest first.","type":"array","items":{}},"tools":{"description":"Tools the fitter lays out before starting.","type":["string","array"],"x-ref":"tool","x-listing":true,"items":{"type":"string"}},"consumables":{"description":"Consumables the fitter lays out before starting.","type":["string","array"],"x-ref":"consumable","x-listing":true,"items":{"type":"string"}},"protective-equipment":{"description":"What the fitter wears.","$ref":"common.schema.json#/$defs/prose-list"},"readings":{"description":"Values that are read and used later in this procedure.","type":"object","x-id":"reading","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"figures":{"description":"Figures by id.","type":"object","x-id":"figure","propertyNames":{"x-pattern":"id"},"additionalProperties":{}},"before-you-start":{"description":"What must be known before the first step.","type":"array","items":{}},"phases":{"description":"The phases in their order.","type":"array","items":{}},"concessions":{"description":"Findings that are let stand, each at one step.","type":"array","items":{}},"at-installation":{"description":"What whoever installs the unit must do.","$ref":"common.schema.json#/$defs/prose-list"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"$defs":{"revision":{"description":"A revision of the procedure.","type":"object","properties":{"revision":{"description":"The revision.","type":"string"},"date":{"description":"Day of the revision.","type":"string","pattern":"^\\d{4}-\\d{2}-\\d{2}$","x-date":true},"what":{"description":"What changed.","$ref":"common.schema.json#/$defs/prose"},"by":{"description":"Who changed it.","type":"string"}},"required":["revision","what"],"additionalProperties":false,"x-own":true},"notice-line":{"description":"A text, or a warning, caution or notice.","type":["string","object"],"x-shorthand":"say","x-own":true,"properties":{"say":{"description":"A plain text.","$ref":"common.schema.json#/$defs/prose"},"warning":{"description":"What could kill or seriously injure if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"caution":{"description":"What could injure slightly or moderately if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"notice":{"description":"What could damage parts or equipment; not about injury. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"figure":{"description":"A figure that shows it.","type":"string","x-ref":"figure"},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"additionalProperties":false},"phase":{"description":"A phase of the work.","type":"object","properties":{"phase":{"description":"Name of the phase.","$ref":"common.schema.json#/$defs/prose"},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"warning":{"description":"What could kill or seriously injure if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"caution":{"description":"What could injure slightly or moderately if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"notice":{"description":"What could damage parts or equipment; not about injury. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"},"steps":{"description":"The steps in their order.","type":"array","items":{}}},"required":["phase","steps"],"additionalProperties":false,"x-own":true},"step":{"description":"A step.","type":"object","properties":{"step":{"description":"Id of the step.","type":"string","x-declares":"step"},"title":{"description":"What is done, in a few words.","$ref":"common.schema.json#/$defs/prose"},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"sign":{"description":"Who must sign before the work goes on.","type":"string","enum":["fitter","inspector","supervisor","customer"]},"people":{"description":"How many people it takes.","type":"string","pattern":"^[1-9]\\d*$"},"optional":{"description":"The step may be left out.","type":"string","pattern":"^(true|false)$"},"figure":{"description":"A figure that shows it.","type":["string","array"],"x-ref":"figure","items":{"type":"string"},"minItems":1},"warning":{"description":"What could kill or seriously injure if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"caution":{"description":"What could injure slightly or moderately if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"notice":{"description":"What could damage parts or equipment; not about injury. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"},"do":{"description":"The instructions in their order.","type":"array","items":{}}},"required":["step","title","do"],"additionalProperties":false,"x-own":true},"tool-use":{"description":"A tool, or a tool and how many of it.","type":["string","object"],"properties":{"tool":{"description":"The tool.","type":"string","x-ref":"tool"},"count":{"description":"How many of it.","type":"string","pattern":"^[1-9]\\d*$"}},"required":["tool"],"additionalProperties":false},"hold":{"description":"Where it is held, and with what.","type":["string","object"],"x-shorthand":"at","properties":{"at":{"description":"Where it is held.","$ref":"common.schema.json#/$defs/prose"},"with":{"description":"Tools it is done with.","type":["string","array","object"],"x-ref":"tool","x-shorthand":"tool","items":{"$ref":"#/$defs/tool-use"},"properties":{"tool":{"description":"The tool.","type":"string","x-ref":"tool"},"count":{"description":"How many of it.","type":"string","pattern":"^[1-9]\\d*$"}},"required":["tool"],"additionalProperties":false}},"required":["at"],"additionalProperties":false},"if-not":{"description":"What to do when it is not as it should be.","type":"object","properties":{"replace":{"description":"Parts to renew.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"reject":{"description":"The unit or part is rejected; stop and ask.","type":"string","pattern":"^(true|false)$"},"go-to":{"description":"An earlier step to go back to.","type":"string","x-ref":"step"},"at-most":{"description":"How many times.","type":"string","pattern":"^[1-9]\\d*$"},"then":{"description":"What to do when it is still not right.","$ref":"common.schema.json#/$defs/prose"},"do":{"description":"Further instructions.","type":"array","items":{}},"say":{"description":"What to do, in words.","$ref":"common.schema.json#/$defs/prose"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":[],"additionalProperties":false},"instruction":{},"instruction-keys":{"description":"Keys that every instruction may have.","type":"object","x-order":["to","across","when","unless","…","with","using","hold","accept","look-for","places","say","warning","caution","notice","figure","if-not","note"],"properties":{"with":{"description":"Tools it is done with.","type":["string","array","object"],"x-ref":"tool","x-shorthand":"tool","items":{"$ref":"#/$defs/tool-use"},"properties":{"tool":{"description":"The tool.","type":"string","x-ref":"tool"},"count":{"description":"How many of it.","type":"string","pattern":"^[1-9]\\d*$"}},"required":["tool"],"additionalProperties":false},"using":{"description":"Consumables it is done with.","type":["string","array"],"x-ref":"consumable","items":{"type":"string"},"minItems":1},"say":{"description":"Own wording, printed instead of the written sentence.","$ref":"common.schema.json#/$defs/prose"},"warning":{"description":"What could kill or seriously injure if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"caution":{"description":"What could injure slightly or moderately if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"notice":{"description":"What could damage parts or equipment; not about injury. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"figure":{"description":"A figure that shows it.","type":["string","array"],"x-ref":"figure","items":{"type":"string"},"minItems":1},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}}},"sentence":{"description":"An instruction in words alone.","type":"object","x-own":true,"x-verb":"say","x-shorthand":"say","allOf":[{"$ref":"#/$defs/instruction-keys"}],"required":["say"],"unevaluatedProperties":false},"verb-loosen":{"description":"Loosen a fastener without taking it off.","type":"object","x-own":true,"x-verb":"loosen","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"loosen":{"description":"Fasteners to loosen.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"hold":{"description":"What is counter-held, and with what.","$ref":"#/$defs/hold"}},"required":["loosen"],"unevaluatedProperties":false},"verb-remove":{"description":"Take a part off.","type":"object","x-own":true,"x-verb":"remove","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"remove":{"description":"Parts to take off.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"hold":{"description":"What is counter-held, and with what.","$ref":"#/$defs/hold"},"count":{"description":"How many pieces, where not all.","type":"string","pattern":"^[1-9]\\d*$"}},"required":["remove"],"unevaluatedProperties":false},"verb-install":{"description":"Fit a part.","type":"object","x-own":true,"x-verb":"install","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"install":{"description":"Parts to fit.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"count":{"description":"How many pieces, where not all.","type":"string","pattern":"^[1-9]\\d*$"},"place":{"description":"The part it is fitted to, where there are several.","type":"string","x-ref":"part"},"orient":{"description":"How it faces.","$ref":"common.schema.json#/$defs/prose"},"locate":{"description":"What it locates on.","$ref":"common.schema.json#/$defs/prose"},"trial":{"description":"A trial fit: it comes off again.","type":"string","pattern":"^(true|false)$"}},"required":["install"],"unevaluatedProperties":false},"verb-seat":{"description":"Seat a ring that was only released.","type":"object","x-own":true,"x-verb":"seat","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"seat":{"description":"Rings to seat.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1}},"required":["seat"],"unevaluatedProperties":false},"verb-tighten":{"description":"Tighten a fastener.","type":"object","x-own":true,"x-verb":"tighten","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"tighten":{"description":"Fasteners to tighten.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"torque":{"description":"Torque with unit and tolerance.","type":["string","object"],"x-quantity":"torque","x-by-build":true,"additionalProperties":{"type":"string"}},"angle":{"description":"Angle turned after the torque.","type":["string","object"],"x-quantity":"angle","x-by-build":true,"additionalProperties":{"type":"string"}},"passes":{"description":"Torque of each pass; the last is the final one.","type":"array","x-quantity":"torque","items":{"type":"string"}},"in-order":{"description":"Order of the pieces.","type":["string","array"],"items":{"type":"string"}},"plus":{"description":"A reading that is added to the torque, such as the prevailing torque.","type":"string","x-ref":"reading"},"count":{"description":"How many pieces, where not all.","type":"string","pattern":"^[1-9]\\d*$"},"hold":{"description":"What is counter-held, and with what.","$ref":"#/$defs/hold"}},"required":["tighten"],"unevaluatedProperties":false},"verb-apply":{"description":"Put a consumable on.","type":"object","x-own":true,"x-verb":"apply","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"apply":{"description":"What is applied.","type":["string","array"],"x-ref":"consumable","items":{"type":"string"},"minItems":1},"to":{"description":"Parts it is applied to.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"at":{"description":"Where on the part: thread, face, bore.","$ref":"common.schema.json#/$defs/prose"},"amount":{"description":"How much of it.","$ref":"common.schema.json#/$defs/prose"}},"required":["apply"],"unevaluatedProperties":false},"verb-clean":{"description":"Clean a part.","type":"object","x-own":true,"x-verb":"clean","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"clean":{"description":"Parts to clean.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"at":{"description":"Where on the part, where not all of it: thread, bore, groove.","$ref":"common.schema.json#/$defs/prose"},"by":{"description":"How it is cleaned.","type":"string","enum":["wash","ultrasonic","brush","wire-brush","wipe","blast","caustic","solvent","steam","compressed-air"]}},"required":["clean"],"unevaluatedProperties":false},"verb-identify":{"description":"Find out what only the bench can tell.","type":"object","x-own":true,"x-verb":"identify","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"identify":{"description":"What is found out.","type":"string","x-ref":"outcome"}},"required":["identify"],"unevaluatedProperties":false},"verb-inspect":{"description":"Look a part over.","type":"object","x-own":true,"x-verb":"inspect","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"inspect":{"description":"Parts to inspect.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"look-for":{"description":"What to look for.","$ref":"common.schema.json#/$defs/prose-list"},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["inspect"],"unevaluatedProperties":false},"verb-measure":{"description":"Measure something against its limit.","type":"object","x-own":true,"x-verb":"measure","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"measure":{"description":"What is measured.","type":"string","x-ref":"limit-or-reading"},"accept":{"description":"What is acceptable; `record-only` where the value is only written down.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"places":{"description":"Where it is measured: a number of places or their names.","$ref":"common.schema.json#/$defs/prose-list"},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["measure"],"unevaluatedProperties":false},"verb-calculate":{"description":"Work a value out of readings.","type":"object","x-own":true,"x-verb":"calculate","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"calculate":{"description":"What is worked out.","type":"string","x-ref":"limit-or-reading"},"from":{"description":"Signed readings and quantities, for example [+bore-read, -journal-read].","type":["string","array"],"x-ref":"limit-or-reading","x-signed":true,"items":{"type":"string"}},"accept":{"description":"What is acceptable; `record-only` where the value is only written down.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["calculate"],"unevaluatedProperties":false},"verb-choose":{"description":"Choose the size of a part.","type":"object","x-own":true,"x-verb":"choose","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"choose":{"description":"The part that comes in sizes.","type":"string","x-ref":"part"},"size":{"description":"Reading and signed quantities that give the size.","type":["string","array"],"x-ref":"limit-or-reading","x-signed":true,"items":{"type":"string"}}},"required":["choose"],"unevaluatedProperties":false},"verb-mark":{"description":"Mark the position of parts to each other.","type":"object","x-own":true,"x-verb":"mark","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"mark":{"description":"Parts to mark.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"by":{"description":"How the mark is made; cleaning takes off paint.","type":"string","enum":["scribe","punch","paint","etch"]},"across":{"description":"Parts that the mark runs across to.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1}},"required":["mark"],"unevaluatedProperties":false},"verb-align":{"description":"Bring parts back to their marks.","type":"object","x-own":true,"x-verb":"align","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"align":{"description":"Parts to align.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"to":{"description":"Parts to align it to.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1}},"required":["align"],"unevaluatedProperties":false},"verb-press":{"description":"Press a part in or on.","type":"object","x-own":true,"x-verb":"press","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"press":{"description":"Parts to press.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"force":{"description":"Force not to be exceeded.","type":"string","x-quantity":"force"},"to":{"description":"How far.","$ref":"common.schema.json#/$defs/prose"},"place":{"description":"The part it is pressed into or onto, where there are several.","type":"string","x-ref":"part"},"orient":{"description":"How it faces.","$ref":"common.schema.json#/$defs/prose"},"locate":{"description":"What it locates on.","$ref":"common.schema.json#/$defs/prose"}},"required":["press"],"unevaluatedProperties":false},"verb-heat":{"description":"Heat a part.","type":"object","x-own":true,"x-verb":"heat","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"heat":{"description":"Parts to heat.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"until":{"description":"Temperature to reach.","type":"string","x-quantity":"temperature"}},"required":["heat"],"unevaluatedProperties":false},"verb-cool":{"description":"Cool a part.","type":"object","x-own":true,"x-verb":"cool","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"cool":{"description":"Parts to cool.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"until":{"description":"Temperature to reach.","type":"string","x-quantity":"temperature"}},"required":["cool"],"unevaluatedProperties":false},"verb-balance":{"description":"Balance a group of parts.","type":"object","x-own":true,"x-verb":"balance","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"balance":{"description":"The group.","type":"string","x-ref":"balance-group"},"grade":{"description":"Balance grade, where it is not the family's.","type":"string"},"accept":{"description":"What is acceptable; `record-only` where the value is only written down.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["balance"],"unevaluatedProperties":false},"verb-adjust":{"description":"Set an adjustment.","type":"object","x-own":true,"x-verb":"adjust","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"adjust":{"description":"Parts to adjust.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"until":{"description":"What must be reached.","$ref":"common.schema.json#/$defs/prose"},"accept":{"description":"What is acceptable; `record-only` where the value is only written down.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"back-off":{"description":"How far it is turned back then.","type":"string"},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["adjust"],"unevaluatedProperties":false},"verb-check":{"description":"Check something.","type":"object","x-own":true,"x-verb":"check","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"check":{"description":"A check of the family by id, or what must be found true.","$ref":"common.schema.json#/$defs/prose","x-ref":"check","x-ref-or-prose":true},"accept":{"description":"What is acceptable; `record-only` where the value is only written down.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["check"],"unevaluatedProperties":false},"verb-wait":{"description":"Wait.","type":"object","x-own":true,"x-verb":"wait","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"wait":{"description":"How long, or `cure`.","type":"string","x-quantity":"time"},"of":{"description":"The consumable that cures meanwhile.","type":["string","array"],"x-ref":"consumable","items":{"type":"string"},"minItems":1}},"required":["wait"],"unevaluatedProperties":false},"verb-send":{"description":"Send a part out.","type":"object","x-own":true,"x-verb":"send","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"send":{"description":"Parts to send.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"to":{"description":"Where to, and what for.","$ref":"common.schema.json#/$defs/prose"},"certificate":{"description":"The certificate that must come back.","$ref":"common.schema.json#/$defs/prose"}},"required":["send"],"unevaluatedProperties":false},"verb-receive":{"description":"Take a part in.","type":"object","x-own":true,"x-verb":"receive","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"receive":{"description":"Parts taken in.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"certificate":{"description":"The certificate that comes with it.","$ref":"common.schema.json#/$defs/prose"}},"required":["receive"],"unevaluatedProperties":false},"verb-return":{"description":"Give a part back to its owner.","type":"object","x-own":true,"x-verb":"return","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"return":{"description":"Parts given back.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"to":{"description":"To whom.","$ref":"common.schema.json#/$defs/prose"}},"required":["return"],"unevaluatedProperties":false},"verb-discard":{"description":"Scrap a part.","type":"object","x-own":true,"x-verb":"discard","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"discard":{"description":"Parts to scrap.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"to":{"description":"Where to.","$ref":"common.schema.json#/$defs/prose"}},"required":["discard"],"unevaluatedProperties":false},"verb-record":{"description":"Write something down.","type":"object","x-own":true,"x-verb":"record","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"record":{"description":"What is written down.","$ref":"common.schema.json#/$defs/prose"},"serial":{"description":"Parts whose serial number is written down.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1}},"required":["record"],"unevaluatedProperties":false},"concession":{"description":"A finding that is let stand.","type":"object","properties":{"rule":{"description":"Id of the rule.","type":"string","x-ref":"rule"},"at":{"description":"The step it is let stand at.","type":"string","x-ref":"step"},"about":{"description":"The ids that the finding is about, where the step has several.","type":["string","array"],"items":{"type":"string"}},"because":{"description":"Why it may stand.","$ref":"common.schema.json#/$defs/prose"},"by":{"description":"Who allows it.","type":"string"},"until":{"description":"Last day on which it holds.","type":"string","pattern":"^\\d{4}-\\d{2}-\\d{2}$","x-date":true}},"required":["rule","because","by","until"],"additionalProperties":false,"x-own":true},"reading":{"description":"A value that is read on the bench and used later.","type":"object","properties":{"name":{"description":"What is read, as the sheet prints it.","$ref":"common.schema.json#/$defs/prose"},"quantity":{"description":"The dimension of the value.","type":"string","enum":["torque","force","length","angle","temperature","pressure","mass","unbalance","time","rotational-speed","voltage","current","resistance","flow","ratio"]},"accept":{"description":"What is acceptable.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true},"figure":{"description":"A figure.","type":"object","properties":{"file":{"description":"Path of the SVG file, relative to this document.","type":"string","x-path":"figure"},"alt":{"description":"What the figure shows, in words, for whoever cannot see it.","$ref":"common.schema.json#/$defs/prose"},"caption":{"description":"The line printed below the figure.","$ref":"common.schema.json#/$defs/prose"}},"required":["file"],"additionalProperties":false,"x-own":true}}};
 
-function validate126(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate127(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate126.evaluated;
+const evaluated0 = validate127.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -4736,16 +4809,16 @@ errors++;
 }
 }
 }
-validate126.errors = vErrors;
+validate127.errors = vErrors;
 return errors === 0;
 }
-validate126.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate127.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
 
-function validate125(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate129(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate125.evaluated;
+const evaluated0 = validate129.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -4753,7 +4826,7 @@ if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
 if((!data || typeof data != "object") && (typeof data !== "string")){
-const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema43.type},message:"must be string,object,array"};
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema31.type},message:"must be string,object,array"};
 if(vErrors === null){
 vErrors = [err0];
 }
@@ -4765,8 +4838,8 @@ errors++;
 if(Array.isArray(data)){
 const len0 = data.length;
 for(let i0=0; i0<len0; i0++){
-if(!(validate126(data[i0], {instancePath:instancePath+"/" + i0,parentData:data,parentDataProperty:i0,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate126.errors : vErrors.concat(validate126.errors);
+if(!(validate91(data[i0], {instancePath:instancePath+"/" + i0,parentData:data,parentDataProperty:i0,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate91.errors : vErrors.concat(validate91.errors);
 errors = vErrors.length;
 }
 }
@@ -4843,16 +4916,16 @@ errors++;
 }
 }
 }
-validate125.errors = vErrors;
+validate129.errors = vErrors;
 return errors === 0;
 }
-validate125.evaluated = {"props":true,"items":true,"dynamicProps":false,"dynamicItems":false};
+validate129.evaluated = {"props":true,"items":true,"dynamicProps":false,"dynamicItems":false};
 
 
-function validate122(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate126(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate122.evaluated;
+const evaluated0 = validate126.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -4921,7 +4994,7 @@ vErrors.push(err5);
 errors++;
 }
 for(const key0 in data){
-if(!(func1.call(schema41.properties, key0))){
+if(!(func1.call(schema43.properties, key0))){
 const err6 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err6];
@@ -4970,8 +5043,8 @@ errors++;
 }
 }
 if(data.title !== undefined){
-if(!(validate123(data.title, {instancePath:instancePath+"/title",parentData:data,parentDataProperty:"title",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors);
+if(!(validate127(data.title, {instancePath:instancePath+"/title",parentData:data,parentDataProperty:"title",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate127.errors : vErrors.concat(validate127.errors);
 errors = vErrors.length;
 }
 }
@@ -5000,7 +5073,7 @@ vErrors.push(err11);
 errors++;
 }
 if(!(((data4 === "draft") || (data4 === "released")) || (data4 === "withdrawn"))){
-const err12 = {instancePath:instancePath+"/status",schemaPath:"#/properties/status/enum",keyword:"enum",params:{allowedValues: schema41.properties.status.enum},message:"must be equal to one of the allowed values"};
+const err12 = {instancePath:instancePath+"/status",schemaPath:"#/properties/status/enum",keyword:"enum",params:{allowedValues: schema43.properties.status.enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err12];
 }
@@ -5025,7 +5098,7 @@ errors++;
 if(data.kit !== undefined){
 let data6 = data.kit;
 if((typeof data6 !== "string") && (!(Array.isArray(data6)))){
-const err14 = {instancePath:instancePath+"/kit",schemaPath:"#/properties/kit/type",keyword:"type",params:{type: schema41.properties.kit.type},message:"must be string,array"};
+const err14 = {instancePath:instancePath+"/kit",schemaPath:"#/properties/kit/type",keyword:"type",params:{type: schema43.properties.kit.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err14];
 }
@@ -5053,7 +5126,7 @@ errors++;
 if(data.stores !== undefined){
 let data8 = data.stores;
 if((typeof data8 !== "string") && (!(Array.isArray(data8)))){
-const err16 = {instancePath:instancePath+"/stores",schemaPath:"#/properties/stores/type",keyword:"type",params:{type: schema41.properties.stores.type},message:"must be string,array"};
+const err16 = {instancePath:instancePath+"/stores",schemaPath:"#/properties/stores/type",keyword:"type",params:{type: schema43.properties.stores.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err16];
 }
@@ -5096,7 +5169,7 @@ errors++;
 if(data10.variants !== undefined){
 let data11 = data10.variants;
 if((typeof data11 !== "string") && (!(Array.isArray(data11)))){
-const err19 = {instancePath:instancePath+"/covers/variants",schemaPath:"#/properties/covers/properties/variants/type",keyword:"type",params:{type: schema41.properties.covers.properties.variants.type},message:"must be string,array"};
+const err19 = {instancePath:instancePath+"/covers/variants",schemaPath:"#/properties/covers/properties/variants/type",keyword:"type",params:{type: schema43.properties.covers.properties.variants.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err19];
 }
@@ -5134,7 +5207,7 @@ errors++;
 if(data10.options !== undefined){
 let data13 = data10.options;
 if((typeof data13 !== "string") && (!(Array.isArray(data13)))){
-const err22 = {instancePath:instancePath+"/covers/options",schemaPath:"#/properties/covers/properties/options/type",keyword:"type",params:{type: schema41.properties.covers.properties.options.type},message:"must be string,array"};
+const err22 = {instancePath:instancePath+"/covers/options",schemaPath:"#/properties/covers/properties/options/type",keyword:"type",params:{type: schema43.properties.covers.properties.options.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err22];
 }
@@ -5174,7 +5247,7 @@ errors++;
 if(data.adds !== undefined){
 let data15 = data.adds;
 if((typeof data15 !== "string") && (!(Array.isArray(data15)))){
-const err25 = {instancePath:instancePath+"/adds",schemaPath:"#/properties/adds/type",keyword:"type",params:{type: schema41.properties.adds.type},message:"must be string,array"};
+const err25 = {instancePath:instancePath+"/adds",schemaPath:"#/properties/adds/type",keyword:"type",params:{type: schema43.properties.adds.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err25];
 }
@@ -5274,7 +5347,7 @@ errors++;
 if(data.tools !== undefined){
 let data23 = data.tools;
 if((typeof data23 !== "string") && (!(Array.isArray(data23)))){
-const err33 = {instancePath:instancePath+"/tools",schemaPath:"#/properties/tools/type",keyword:"type",params:{type: schema41.properties.tools.type},message:"must be string,array"};
+const err33 = {instancePath:instancePath+"/tools",schemaPath:"#/properties/tools/type",keyword:"type",params:{type: schema43.properties.tools.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err33];
 }
@@ -5302,7 +5375,7 @@ errors++;
 if(data.consumables !== undefined){
 let data25 = data.consumables;
 if((typeof data25 !== "string") && (!(Array.isArray(data25)))){
-const err35 = {instancePath:instancePath+"/consumables",schemaPath:"#/properties/consumables/type",keyword:"type",params:{type: schema41.properties.consumables.type},message:"must be string,array"};
+const err35 = {instancePath:instancePath+"/consumables",schemaPath:"#/properties/consumables/type",keyword:"type",params:{type: schema43.properties.consumables.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err35];
 }
@@ -5328,8 +5401,8 @@ errors++;
 }
 }
 if(data["protective-equipment"] !== undefined){
-if(!(validate125(data["protective-equipment"], {instancePath:instancePath+"/protective-equipment",parentData:data,parentDataProperty:"protective-equipment",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate125.errors : vErrors.concat(validate125.errors);
+if(!(validate129(data["protective-equipment"], {instancePath:instancePath+"/protective-equipment",parentData:data,parentDataProperty:"protective-equipment",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate129.errors : vErrors.concat(validate129.errors);
 errors = vErrors.length;
 }
 }
@@ -5400,14 +5473,14 @@ errors++;
 }
 }
 if(data["at-installation"] !== undefined){
-if(!(validate125(data["at-installation"], {instancePath:instancePath+"/at-installation",parentData:data,parentDataProperty:"at-installation",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate125.errors : vErrors.concat(validate125.errors);
+if(!(validate129(data["at-installation"], {instancePath:instancePath+"/at-installation",parentData:data,parentDataProperty:"at-installation",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate129.errors : vErrors.concat(validate129.errors);
 errors = vErrors.length;
 }
 }
 if(data.note !== undefined){
-if(!(validate123(data.note, {instancePath:instancePath+"/note",parentData:data,parentDataProperty:"note",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors);
+if(!(validate127(data.note, {instancePath:instancePath+"/note",parentData:data,parentDataProperty:"note",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate127.errors : vErrors.concat(validate127.errors);
 errors = vErrors.length;
 }
 }
@@ -5422,18 +5495,18 @@ vErrors.push(err42);
 }
 errors++;
 }
-validate122.errors = vErrors;
+validate126.errors = vErrors;
 return errors === 0;
 }
-validate122.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate126.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_revision = validate131;
-const schema45 = {"description":"A revision of the procedure.","type":"object","properties":{"revision":{"description":"The revision.","type":"string"},"date":{"description":"Day of the revision.","type":"string","pattern":"^\\d{4}-\\d{2}-\\d{2}$","x-date":true},"what":{"description":"What changed.","$ref":"common.schema.json#/$defs/prose"},"by":{"description":"Who changed it.","type":"string"}},"required":["revision","what"],"additionalProperties":false,"x-own":true};
+export const procedure_revision = validate134;
+const schema46 = {"description":"A revision of the procedure.","type":"object","properties":{"revision":{"description":"The revision.","type":"string"},"date":{"description":"Day of the revision.","type":"string","pattern":"^\\d{4}-\\d{2}-\\d{2}$","x-date":true},"what":{"description":"What changed.","$ref":"common.schema.json#/$defs/prose"},"by":{"description":"Who changed it.","type":"string"}},"required":["revision","what"],"additionalProperties":false,"x-own":true};
 
-function validate131(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate134(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate131.evaluated;
+const evaluated0 = validate134.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -5488,7 +5561,7 @@ errors++;
 if(data.date !== undefined){
 let data1 = data.date;
 if(typeof data1 === "string"){
-if(!pattern19.test(data1)){
+if(!pattern18.test(data1)){
 const err4 = {instancePath:instancePath+"/date",schemaPath:"#/properties/date/pattern",keyword:"pattern",params:{pattern: "^\\d{4}-\\d{2}-\\d{2}$"},message:"must match pattern \""+"^\\d{4}-\\d{2}-\\d{2}$"+"\""};
 if(vErrors === null){
 vErrors = [err4];
@@ -5511,8 +5584,8 @@ errors++;
 }
 }
 if(data.what !== undefined){
-if(!(validate123(data.what, {instancePath:instancePath+"/what",parentData:data,parentDataProperty:"what",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors);
+if(!(validate127(data.what, {instancePath:instancePath+"/what",parentData:data,parentDataProperty:"what",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate127.errors : vErrors.concat(validate127.errors);
 errors = vErrors.length;
 }
 }
@@ -5539,18 +5612,18 @@ vErrors.push(err7);
 }
 errors++;
 }
-validate131.errors = vErrors;
+validate134.errors = vErrors;
 return errors === 0;
 }
-validate131.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate134.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_notice_line = validate133;
-const schema46 = {"description":"A text, or a warning, caution or notice.","type":["string","object"],"x-shorthand":"say","x-own":true,"properties":{"say":{"description":"A plain text.","$ref":"common.schema.json#/$defs/prose"},"warning":{"description":"What could kill or seriously injure if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"caution":{"description":"What could injure slightly or moderately if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"notice":{"description":"What could damage parts or equipment; not about injury. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"figure":{"description":"A figure that shows it.","type":"string","x-ref":"figure"},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"additionalProperties":false};
+export const procedure_notice_line = validate136;
+const schema47 = {"description":"A text, or a warning, caution or notice.","type":["string","object"],"x-shorthand":"say","x-own":true,"properties":{"say":{"description":"A plain text.","$ref":"common.schema.json#/$defs/prose"},"warning":{"description":"What could kill or seriously injure if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"caution":{"description":"What could injure slightly or moderately if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"notice":{"description":"What could damage parts or equipment; not about injury. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"figure":{"description":"A figure that shows it.","type":"string","x-ref":"figure"},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"additionalProperties":false};
 
-function validate138(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate141(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate138.evaluated;
+const evaluated0 = validate141.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -5628,16 +5701,16 @@ errors = vErrors.length;
 }
 }
 }
-validate138.errors = vErrors;
+validate141.errors = vErrors;
 return errors === 0;
 }
-validate138.evaluated = {"props":true,"items":true,"dynamicProps":false,"dynamicItems":false};
+validate141.evaluated = {"props":true,"items":true,"dynamicProps":false,"dynamicItems":false};
 
 
-function validate133(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate136(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate133.evaluated;
+const evaluated0 = validate136.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -5645,7 +5718,7 @@ if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
 if((typeof data !== "string") && (!(data && typeof data == "object" && !Array.isArray(data)))){
-const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema46.type},message:"must be string,object"};
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema47.type},message:"must be string,object"};
 if(vErrors === null){
 vErrors = [err0];
 }
@@ -5668,26 +5741,26 @@ errors++;
 }
 }
 if(data.say !== undefined){
-if(!(validate123(data.say, {instancePath:instancePath+"/say",parentData:data,parentDataProperty:"say",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors);
+if(!(validate127(data.say, {instancePath:instancePath+"/say",parentData:data,parentDataProperty:"say",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate127.errors : vErrors.concat(validate127.errors);
 errors = vErrors.length;
 }
 }
 if(data.warning !== undefined){
-if(!(validate125(data.warning, {instancePath:instancePath+"/warning",parentData:data,parentDataProperty:"warning",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate125.errors : vErrors.concat(validate125.errors);
+if(!(validate129(data.warning, {instancePath:instancePath+"/warning",parentData:data,parentDataProperty:"warning",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate129.errors : vErrors.concat(validate129.errors);
 errors = vErrors.length;
 }
 }
 if(data.caution !== undefined){
-if(!(validate125(data.caution, {instancePath:instancePath+"/caution",parentData:data,parentDataProperty:"caution",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate125.errors : vErrors.concat(validate125.errors);
+if(!(validate129(data.caution, {instancePath:instancePath+"/caution",parentData:data,parentDataProperty:"caution",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate129.errors : vErrors.concat(validate129.errors);
 errors = vErrors.length;
 }
 }
 if(data.notice !== undefined){
-if(!(validate125(data.notice, {instancePath:instancePath+"/notice",parentData:data,parentDataProperty:"notice",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate125.errors : vErrors.concat(validate125.errors);
+if(!(validate129(data.notice, {instancePath:instancePath+"/notice",parentData:data,parentDataProperty:"notice",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate129.errors : vErrors.concat(validate129.errors);
 errors = vErrors.length;
 }
 }
@@ -5704,36 +5777,36 @@ errors++;
 }
 }
 if(data.when !== undefined){
-if(!(validate138(data.when, {instancePath:instancePath+"/when",parentData:data,parentDataProperty:"when",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate138.errors : vErrors.concat(validate138.errors);
+if(!(validate141(data.when, {instancePath:instancePath+"/when",parentData:data,parentDataProperty:"when",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate141.errors : vErrors.concat(validate141.errors);
 errors = vErrors.length;
 }
 }
 if(data.unless !== undefined){
-if(!(validate138(data.unless, {instancePath:instancePath+"/unless",parentData:data,parentDataProperty:"unless",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate138.errors : vErrors.concat(validate138.errors);
+if(!(validate141(data.unless, {instancePath:instancePath+"/unless",parentData:data,parentDataProperty:"unless",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate141.errors : vErrors.concat(validate141.errors);
 errors = vErrors.length;
 }
 }
 if(data.note !== undefined){
-if(!(validate123(data.note, {instancePath:instancePath+"/note",parentData:data,parentDataProperty:"note",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors);
+if(!(validate127(data.note, {instancePath:instancePath+"/note",parentData:data,parentDataProperty:"note",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate127.errors : vErrors.concat(validate127.errors);
 errors = vErrors.length;
 }
 }
 }
-validate133.errors = vErrors;
+validate136.errors = vErrors;
 return errors === 0;
 }
-validate133.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate136.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_phase = validate146;
-const schema48 = {"description":"A phase of the work.","type":"object","properties":{"phase":{"description":"Name of the phase.","$ref":"common.schema.json#/$defs/prose"},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"warning":{"description":"What could kill or seriously injure if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"caution":{"description":"What could injure slightly or moderately if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"notice":{"description":"What could damage parts or equipment; not about injury. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"},"steps":{"description":"The steps in their order.","type":"array","items":{}}},"required":["phase","steps"],"additionalProperties":false,"x-own":true};
+export const procedure_phase = validate149;
+const schema49 = {"description":"A phase of the work.","type":"object","properties":{"phase":{"description":"Name of the phase.","$ref":"common.schema.json#/$defs/prose"},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"warning":{"description":"What could kill or seriously injure if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"caution":{"description":"What could injure slightly or moderately if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"notice":{"description":"What could damage parts or equipment; not about injury. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"},"steps":{"description":"The steps in their order.","type":"array","items":{}}},"required":["phase","steps"],"additionalProperties":false,"x-own":true};
 
-function validate146(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate149(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate146.evaluated;
+const evaluated0 = validate149.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -5774,44 +5847,44 @@ errors++;
 }
 }
 if(data.phase !== undefined){
-if(!(validate123(data.phase, {instancePath:instancePath+"/phase",parentData:data,parentDataProperty:"phase",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors);
+if(!(validate127(data.phase, {instancePath:instancePath+"/phase",parentData:data,parentDataProperty:"phase",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate127.errors : vErrors.concat(validate127.errors);
 errors = vErrors.length;
 }
 }
 if(data.when !== undefined){
-if(!(validate138(data.when, {instancePath:instancePath+"/when",parentData:data,parentDataProperty:"when",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate138.errors : vErrors.concat(validate138.errors);
+if(!(validate141(data.when, {instancePath:instancePath+"/when",parentData:data,parentDataProperty:"when",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate141.errors : vErrors.concat(validate141.errors);
 errors = vErrors.length;
 }
 }
 if(data.unless !== undefined){
-if(!(validate138(data.unless, {instancePath:instancePath+"/unless",parentData:data,parentDataProperty:"unless",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate138.errors : vErrors.concat(validate138.errors);
+if(!(validate141(data.unless, {instancePath:instancePath+"/unless",parentData:data,parentDataProperty:"unless",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate141.errors : vErrors.concat(validate141.errors);
 errors = vErrors.length;
 }
 }
 if(data.warning !== undefined){
-if(!(validate125(data.warning, {instancePath:instancePath+"/warning",parentData:data,parentDataProperty:"warning",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate125.errors : vErrors.concat(validate125.errors);
+if(!(validate129(data.warning, {instancePath:instancePath+"/warning",parentData:data,parentDataProperty:"warning",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate129.errors : vErrors.concat(validate129.errors);
 errors = vErrors.length;
 }
 }
 if(data.caution !== undefined){
-if(!(validate125(data.caution, {instancePath:instancePath+"/caution",parentData:data,parentDataProperty:"caution",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate125.errors : vErrors.concat(validate125.errors);
+if(!(validate129(data.caution, {instancePath:instancePath+"/caution",parentData:data,parentDataProperty:"caution",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate129.errors : vErrors.concat(validate129.errors);
 errors = vErrors.length;
 }
 }
 if(data.notice !== undefined){
-if(!(validate125(data.notice, {instancePath:instancePath+"/notice",parentData:data,parentDataProperty:"notice",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate125.errors : vErrors.concat(validate125.errors);
+if(!(validate129(data.notice, {instancePath:instancePath+"/notice",parentData:data,parentDataProperty:"notice",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate129.errors : vErrors.concat(validate129.errors);
 errors = vErrors.length;
 }
 }
 if(data.note !== undefined){
-if(!(validate123(data.note, {instancePath:instancePath+"/note",parentData:data,parentDataProperty:"note",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors);
+if(!(validate127(data.note, {instancePath:instancePath+"/note",parentData:data,parentDataProperty:"note",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate127.errors : vErrors.concat(validate127.errors);
 errors = vErrors.length;
 }
 }
@@ -5838,18 +5911,18 @@ vErrors.push(err4);
 }
 errors++;
 }
-validate146.errors = vErrors;
+validate149.errors = vErrors;
 return errors === 0;
 }
-validate146.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate149.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_step = validate154;
-const schema49 = {"description":"A step.","type":"object","properties":{"step":{"description":"Id of the step.","type":"string","x-declares":"step"},"title":{"description":"What is done, in a few words.","$ref":"common.schema.json#/$defs/prose"},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"sign":{"description":"Who must sign before the work goes on.","type":"string","enum":["fitter","inspector","supervisor","customer"]},"people":{"description":"How many people it takes.","type":"string","pattern":"^[1-9]\\d*$"},"optional":{"description":"The step may be left out.","type":"string","pattern":"^(true|false)$"},"figure":{"description":"A figure that shows it.","type":["string","array"],"x-ref":"figure","items":{"type":"string"},"minItems":1},"warning":{"description":"What could kill or seriously injure if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"caution":{"description":"What could injure slightly or moderately if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"notice":{"description":"What could damage parts or equipment; not about injury. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"},"do":{"description":"The instructions in their order.","type":"array","items":{}}},"required":["step","title","do"],"additionalProperties":false,"x-own":true};
+export const procedure_step = validate157;
+const schema50 = {"description":"A step.","type":"object","properties":{"step":{"description":"Id of the step.","type":"string","x-declares":"step"},"title":{"description":"What is done, in a few words.","$ref":"common.schema.json#/$defs/prose"},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"sign":{"description":"Who must sign before the work goes on.","type":"string","enum":["fitter","inspector","supervisor","customer"]},"people":{"description":"How many people it takes.","type":"string","pattern":"^[1-9]\\d*$"},"optional":{"description":"The step may be left out.","type":"string","pattern":"^(true|false)$"},"figure":{"description":"A figure that shows it.","type":["string","array"],"x-ref":"figure","items":{"type":"string"},"minItems":1},"warning":{"description":"What could kill or seriously injure if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"caution":{"description":"What could injure slightly or moderately if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"notice":{"description":"What could damage parts or equipment; not about injury. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"},"do":{"description":"The instructions in their order.","type":"array","items":{}}},"required":["step","title","do"],"additionalProperties":false,"x-own":true};
 
-function validate154(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate157(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate154.evaluated;
+const evaluated0 = validate157.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -5888,7 +5961,7 @@ vErrors.push(err2);
 errors++;
 }
 for(const key0 in data){
-if(!(func1.call(schema49.properties, key0))){
+if(!(func1.call(schema50.properties, key0))){
 const err3 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err3];
@@ -5912,20 +5985,20 @@ errors++;
 }
 }
 if(data.title !== undefined){
-if(!(validate123(data.title, {instancePath:instancePath+"/title",parentData:data,parentDataProperty:"title",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors);
+if(!(validate127(data.title, {instancePath:instancePath+"/title",parentData:data,parentDataProperty:"title",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate127.errors : vErrors.concat(validate127.errors);
 errors = vErrors.length;
 }
 }
 if(data.when !== undefined){
-if(!(validate138(data.when, {instancePath:instancePath+"/when",parentData:data,parentDataProperty:"when",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate138.errors : vErrors.concat(validate138.errors);
+if(!(validate141(data.when, {instancePath:instancePath+"/when",parentData:data,parentDataProperty:"when",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate141.errors : vErrors.concat(validate141.errors);
 errors = vErrors.length;
 }
 }
 if(data.unless !== undefined){
-if(!(validate138(data.unless, {instancePath:instancePath+"/unless",parentData:data,parentDataProperty:"unless",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate138.errors : vErrors.concat(validate138.errors);
+if(!(validate141(data.unless, {instancePath:instancePath+"/unless",parentData:data,parentDataProperty:"unless",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate141.errors : vErrors.concat(validate141.errors);
 errors = vErrors.length;
 }
 }
@@ -5942,7 +6015,7 @@ vErrors.push(err5);
 errors++;
 }
 if(!((((data4 === "fitter") || (data4 === "inspector")) || (data4 === "supervisor")) || (data4 === "customer"))){
-const err6 = {instancePath:instancePath+"/sign",schemaPath:"#/properties/sign/enum",keyword:"enum",params:{allowedValues: schema49.properties.sign.enum},message:"must be equal to one of the allowed values"};
+const err6 = {instancePath:instancePath+"/sign",schemaPath:"#/properties/sign/enum",keyword:"enum",params:{allowedValues: schema50.properties.sign.enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err6];
 }
@@ -6005,7 +6078,7 @@ errors++;
 if(data.figure !== undefined){
 let data7 = data.figure;
 if((typeof data7 !== "string") && (!(Array.isArray(data7)))){
-const err11 = {instancePath:instancePath+"/figure",schemaPath:"#/properties/figure/type",keyword:"type",params:{type: schema49.properties.figure.type},message:"must be string,array"};
+const err11 = {instancePath:instancePath+"/figure",schemaPath:"#/properties/figure/type",keyword:"type",params:{type: schema50.properties.figure.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err11];
 }
@@ -6041,26 +6114,26 @@ errors++;
 }
 }
 if(data.warning !== undefined){
-if(!(validate125(data.warning, {instancePath:instancePath+"/warning",parentData:data,parentDataProperty:"warning",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate125.errors : vErrors.concat(validate125.errors);
+if(!(validate129(data.warning, {instancePath:instancePath+"/warning",parentData:data,parentDataProperty:"warning",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate129.errors : vErrors.concat(validate129.errors);
 errors = vErrors.length;
 }
 }
 if(data.caution !== undefined){
-if(!(validate125(data.caution, {instancePath:instancePath+"/caution",parentData:data,parentDataProperty:"caution",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate125.errors : vErrors.concat(validate125.errors);
+if(!(validate129(data.caution, {instancePath:instancePath+"/caution",parentData:data,parentDataProperty:"caution",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate129.errors : vErrors.concat(validate129.errors);
 errors = vErrors.length;
 }
 }
 if(data.notice !== undefined){
-if(!(validate125(data.notice, {instancePath:instancePath+"/notice",parentData:data,parentDataProperty:"notice",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate125.errors : vErrors.concat(validate125.errors);
+if(!(validate129(data.notice, {instancePath:instancePath+"/notice",parentData:data,parentDataProperty:"notice",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate129.errors : vErrors.concat(validate129.errors);
 errors = vErrors.length;
 }
 }
 if(data.note !== undefined){
-if(!(validate123(data.note, {instancePath:instancePath+"/note",parentData:data,parentDataProperty:"note",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors);
+if(!(validate127(data.note, {instancePath:instancePath+"/note",parentData:data,parentDataProperty:"note",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate127.errors : vErrors.concat(validate127.errors);
 errors = vErrors.length;
 }
 }
@@ -6087,20 +6160,20 @@ vErrors.push(err15);
 }
 errors++;
 }
-validate154.errors = vErrors;
+validate157.errors = vErrors;
 return errors === 0;
 }
-validate154.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate157.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_sentence = validate162;
-const schema50 = {"description":"An instruction in words alone.","type":"object","x-own":true,"x-verb":"say","x-shorthand":"say","allOf":[{"$ref":"#/$defs/instruction-keys"}],"required":["say"],"unevaluatedProperties":false};
-const schema51 = {"description":"Keys that every instruction may have.","type":"object","x-order":["to","across","when","unless","…","with","using","hold","accept","look-for","places","say","warning","caution","notice","figure","if-not","note"],"properties":{"with":{"description":"Tools it is done with.","type":["string","array","object"],"x-ref":"tool","x-shorthand":"tool","items":{"$ref":"#/$defs/tool-use"},"properties":{"tool":{"description":"The tool.","type":"string","x-ref":"tool"},"count":{"description":"How many of it.","type":"string","pattern":"^[1-9]\\d*$"}},"required":["tool"],"additionalProperties":false},"using":{"description":"Consumables it is done with.","type":["string","array"],"x-ref":"consumable","items":{"type":"string"},"minItems":1},"say":{"description":"Own wording, printed instead of the written sentence.","$ref":"common.schema.json#/$defs/prose"},"warning":{"description":"What could kill or seriously injure if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"caution":{"description":"What could injure slightly or moderately if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"notice":{"description":"What could damage parts or equipment; not about injury. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"figure":{"description":"A figure that shows it.","type":["string","array"],"x-ref":"figure","items":{"type":"string"},"minItems":1},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}}};
-const schema52 = {"description":"A tool, or a tool and how many of it.","type":["string","object"],"properties":{"tool":{"description":"The tool.","type":"string","x-ref":"tool"},"count":{"description":"How many of it.","type":"string","pattern":"^[1-9]\\d*$"}},"required":["tool"],"additionalProperties":false};
+export const procedure_sentence = validate165;
+const schema51 = {"description":"An instruction in words alone.","type":"object","x-own":true,"x-verb":"say","x-shorthand":"say","allOf":[{"$ref":"#/$defs/instruction-keys"}],"required":["say"],"unevaluatedProperties":false};
+const schema52 = {"description":"Keys that every instruction may have.","type":"object","x-order":["to","across","when","unless","…","with","using","hold","accept","look-for","places","say","warning","caution","notice","figure","if-not","note"],"properties":{"with":{"description":"Tools it is done with.","type":["string","array","object"],"x-ref":"tool","x-shorthand":"tool","items":{"$ref":"#/$defs/tool-use"},"properties":{"tool":{"description":"The tool.","type":"string","x-ref":"tool"},"count":{"description":"How many of it.","type":"string","pattern":"^[1-9]\\d*$"}},"required":["tool"],"additionalProperties":false},"using":{"description":"Consumables it is done with.","type":["string","array"],"x-ref":"consumable","items":{"type":"string"},"minItems":1},"say":{"description":"Own wording, printed instead of the written sentence.","$ref":"common.schema.json#/$defs/prose"},"warning":{"description":"What could kill or seriously injure if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"caution":{"description":"What could injure slightly or moderately if it is not avoided. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"notice":{"description":"What could damage parts or equipment; not about injury. Printed before the act.","$ref":"common.schema.json#/$defs/prose-list"},"figure":{"description":"A figure that shows it.","type":["string","array"],"x-ref":"figure","items":{"type":"string"},"minItems":1},"when":{"description":"Holds only on the builds and outcomes that meet this condition: a variant, an option of the finished unit, `arrives=option`, `outcome=value`, a list (any of them), or a map of all, any, none.","$ref":"common.schema.json#/$defs/condition"},"unless":{"description":"Does not hold on the builds and outcomes that meet this condition.","$ref":"common.schema.json#/$defs/condition"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}}};
+const schema53 = {"description":"A tool, or a tool and how many of it.","type":["string","object"],"properties":{"tool":{"description":"The tool.","type":"string","x-ref":"tool"},"count":{"description":"How many of it.","type":"string","pattern":"^[1-9]\\d*$"}},"required":["tool"],"additionalProperties":false};
 
-function validate164(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate167(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate164.evaluated;
+const evaluated0 = validate167.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -6108,7 +6181,7 @@ if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
 if((typeof data !== "string") && (!(data && typeof data == "object" && !Array.isArray(data)))){
-const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema52.type},message:"must be string,object"};
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema53.type},message:"must be string,object"};
 if(vErrors === null){
 vErrors = [err0];
 }
@@ -6178,16 +6251,16 @@ errors++;
 }
 }
 }
-validate164.errors = vErrors;
+validate167.errors = vErrors;
 return errors === 0;
 }
-validate164.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate167.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
 
-function validate163(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate166(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate163.evaluated;
+const evaluated0 = validate166.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -6198,7 +6271,7 @@ if(data && typeof data == "object" && !Array.isArray(data)){
 if(data.with !== undefined){
 let data0 = data.with;
 if((!data0 || typeof data0 != "object") && (typeof data0 !== "string")){
-const err0 = {instancePath:instancePath+"/with",schemaPath:"#/properties/with/type",keyword:"type",params:{type: schema51.properties.with.type},message:"must be string,array,object"};
+const err0 = {instancePath:instancePath+"/with",schemaPath:"#/properties/with/type",keyword:"type",params:{type: schema52.properties.with.type},message:"must be string,array,object"};
 if(vErrors === null){
 vErrors = [err0];
 }
@@ -6210,8 +6283,8 @@ errors++;
 if(Array.isArray(data0)){
 const len0 = data0.length;
 for(let i0=0; i0<len0; i0++){
-if(!(validate164(data0[i0], {instancePath:instancePath+"/with/" + i0,parentData:data0,parentDataProperty:i0,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate164.errors : vErrors.concat(validate164.errors);
+if(!(validate167(data0[i0], {instancePath:instancePath+"/with/" + i0,parentData:data0,parentDataProperty:i0,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate167.errors : vErrors.concat(validate167.errors);
 errors = vErrors.length;
 }
 }
@@ -6281,7 +6354,7 @@ errors++;
 if(data.using !== undefined){
 let data4 = data.using;
 if((typeof data4 !== "string") && (!(Array.isArray(data4)))){
-const err6 = {instancePath:instancePath+"/using",schemaPath:"#/properties/using/type",keyword:"type",params:{type: schema51.properties.using.type},message:"must be string,array"};
+const err6 = {instancePath:instancePath+"/using",schemaPath:"#/properties/using/type",keyword:"type",params:{type: schema52.properties.using.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err6];
 }
@@ -6317,33 +6390,33 @@ errors++;
 }
 }
 if(data.say !== undefined){
-if(!(validate123(data.say, {instancePath:instancePath+"/say",parentData:data,parentDataProperty:"say",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors);
+if(!(validate127(data.say, {instancePath:instancePath+"/say",parentData:data,parentDataProperty:"say",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate127.errors : vErrors.concat(validate127.errors);
 errors = vErrors.length;
 }
 }
 if(data.warning !== undefined){
-if(!(validate125(data.warning, {instancePath:instancePath+"/warning",parentData:data,parentDataProperty:"warning",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate125.errors : vErrors.concat(validate125.errors);
+if(!(validate129(data.warning, {instancePath:instancePath+"/warning",parentData:data,parentDataProperty:"warning",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate129.errors : vErrors.concat(validate129.errors);
 errors = vErrors.length;
 }
 }
 if(data.caution !== undefined){
-if(!(validate125(data.caution, {instancePath:instancePath+"/caution",parentData:data,parentDataProperty:"caution",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate125.errors : vErrors.concat(validate125.errors);
+if(!(validate129(data.caution, {instancePath:instancePath+"/caution",parentData:data,parentDataProperty:"caution",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate129.errors : vErrors.concat(validate129.errors);
 errors = vErrors.length;
 }
 }
 if(data.notice !== undefined){
-if(!(validate125(data.notice, {instancePath:instancePath+"/notice",parentData:data,parentDataProperty:"notice",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate125.errors : vErrors.concat(validate125.errors);
+if(!(validate129(data.notice, {instancePath:instancePath+"/notice",parentData:data,parentDataProperty:"notice",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate129.errors : vErrors.concat(validate129.errors);
 errors = vErrors.length;
 }
 }
 if(data.figure !== undefined){
 let data10 = data.figure;
 if((typeof data10 !== "string") && (!(Array.isArray(data10)))){
-const err9 = {instancePath:instancePath+"/figure",schemaPath:"#/properties/figure/type",keyword:"type",params:{type: schema51.properties.figure.type},message:"must be string,array"};
+const err9 = {instancePath:instancePath+"/figure",schemaPath:"#/properties/figure/type",keyword:"type",params:{type: schema52.properties.figure.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err9];
 }
@@ -6379,20 +6452,20 @@ errors++;
 }
 }
 if(data.when !== undefined){
-if(!(validate138(data.when, {instancePath:instancePath+"/when",parentData:data,parentDataProperty:"when",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate138.errors : vErrors.concat(validate138.errors);
+if(!(validate141(data.when, {instancePath:instancePath+"/when",parentData:data,parentDataProperty:"when",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate141.errors : vErrors.concat(validate141.errors);
 errors = vErrors.length;
 }
 }
 if(data.unless !== undefined){
-if(!(validate138(data.unless, {instancePath:instancePath+"/unless",parentData:data,parentDataProperty:"unless",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate138.errors : vErrors.concat(validate138.errors);
+if(!(validate141(data.unless, {instancePath:instancePath+"/unless",parentData:data,parentDataProperty:"unless",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate141.errors : vErrors.concat(validate141.errors);
 errors = vErrors.length;
 }
 }
 if(data.note !== undefined){
-if(!(validate123(data.note, {instancePath:instancePath+"/note",parentData:data,parentDataProperty:"note",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors);
+if(!(validate127(data.note, {instancePath:instancePath+"/note",parentData:data,parentDataProperty:"note",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate127.errors : vErrors.concat(validate127.errors);
 errors = vErrors.length;
 }
 }
@@ -6407,24 +6480,24 @@ vErrors.push(err12);
 }
 errors++;
 }
-validate163.errors = vErrors;
+validate166.errors = vErrors;
 return errors === 0;
 }
-validate163.evaluated = {"props":{"with":true,"using":true,"say":true,"warning":true,"caution":true,"notice":true,"figure":true,"when":true,"unless":true,"note":true},"dynamicProps":false,"dynamicItems":false};
+validate166.evaluated = {"props":{"with":true,"using":true,"say":true,"warning":true,"caution":true,"notice":true,"figure":true,"when":true,"unless":true,"note":true},"dynamicProps":false,"dynamicItems":false};
 
 
-function validate162(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate165(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate162.evaluated;
+const evaluated0 = validate165.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
 if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
-if(!(validate163(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate163.errors : vErrors.concat(validate163.errors);
+if(!(validate166(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate166.errors : vErrors.concat(validate166.errors);
 errors = vErrors.length;
 }
 if(data && typeof data == "object" && !Array.isArray(data)){
@@ -6461,19 +6534,19 @@ vErrors.push(err2);
 }
 errors++;
 }
-validate162.errors = vErrors;
+validate165.errors = vErrors;
 return errors === 0;
 }
-validate162.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate165.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_verb_loosen = validate174;
-const schema53 = {"description":"Loosen a fastener without taking it off.","type":"object","x-own":true,"x-verb":"loosen","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"loosen":{"description":"Fasteners to loosen.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"hold":{"description":"What is counter-held, and with what.","$ref":"#/$defs/hold"}},"required":["loosen"],"unevaluatedProperties":false};
-const schema54 = {"description":"Where it is held, and with what.","type":["string","object"],"x-shorthand":"at","properties":{"at":{"description":"Where it is held.","$ref":"common.schema.json#/$defs/prose"},"with":{"description":"Tools it is done with.","type":["string","array","object"],"x-ref":"tool","x-shorthand":"tool","items":{"$ref":"#/$defs/tool-use"},"properties":{"tool":{"description":"The tool.","type":"string","x-ref":"tool"},"count":{"description":"How many of it.","type":"string","pattern":"^[1-9]\\d*$"}},"required":["tool"],"additionalProperties":false}},"required":["at"],"additionalProperties":false};
+export const procedure_verb_loosen = validate177;
+const schema54 = {"description":"Loosen a fastener without taking it off.","type":"object","x-own":true,"x-verb":"loosen","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"loosen":{"description":"Fasteners to loosen.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"hold":{"description":"What is counter-held, and with what.","$ref":"#/$defs/hold"}},"required":["loosen"],"unevaluatedProperties":false};
+const schema55 = {"description":"Where it is held, and with what.","type":["string","object"],"x-shorthand":"at","properties":{"at":{"description":"Where it is held.","$ref":"common.schema.json#/$defs/prose"},"with":{"description":"Tools it is done with.","type":["string","array","object"],"x-ref":"tool","x-shorthand":"tool","items":{"$ref":"#/$defs/tool-use"},"properties":{"tool":{"description":"The tool.","type":"string","x-ref":"tool"},"count":{"description":"How many of it.","type":"string","pattern":"^[1-9]\\d*$"}},"required":["tool"],"additionalProperties":false}},"required":["at"],"additionalProperties":false};
 
-function validate176(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate179(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate176.evaluated;
+const evaluated0 = validate179.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -6481,7 +6554,7 @@ if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
 if((typeof data !== "string") && (!(data && typeof data == "object" && !Array.isArray(data)))){
-const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema54.type},message:"must be string,object"};
+const err0 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: schema55.type},message:"must be string,object"};
 if(vErrors === null){
 vErrors = [err0];
 }
@@ -6514,15 +6587,15 @@ errors++;
 }
 }
 if(data.at !== undefined){
-if(!(validate123(data.at, {instancePath:instancePath+"/at",parentData:data,parentDataProperty:"at",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors);
+if(!(validate127(data.at, {instancePath:instancePath+"/at",parentData:data,parentDataProperty:"at",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate127.errors : vErrors.concat(validate127.errors);
 errors = vErrors.length;
 }
 }
 if(data.with !== undefined){
 let data1 = data.with;
 if((!data1 || typeof data1 != "object") && (typeof data1 !== "string")){
-const err3 = {instancePath:instancePath+"/with",schemaPath:"#/properties/with/type",keyword:"type",params:{type: schema54.properties.with.type},message:"must be string,array,object"};
+const err3 = {instancePath:instancePath+"/with",schemaPath:"#/properties/with/type",keyword:"type",params:{type: schema55.properties.with.type},message:"must be string,array,object"};
 if(vErrors === null){
 vErrors = [err3];
 }
@@ -6534,8 +6607,8 @@ errors++;
 if(Array.isArray(data1)){
 const len0 = data1.length;
 for(let i0=0; i0<len0; i0++){
-if(!(validate164(data1[i0], {instancePath:instancePath+"/with/" + i0,parentData:data1,parentDataProperty:i0,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate164.errors : vErrors.concat(validate164.errors);
+if(!(validate167(data1[i0], {instancePath:instancePath+"/with/" + i0,parentData:data1,parentDataProperty:i0,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate167.errors : vErrors.concat(validate167.errors);
 errors = vErrors.length;
 }
 }
@@ -6603,24 +6676,24 @@ errors++;
 }
 }
 }
-validate176.errors = vErrors;
+validate179.errors = vErrors;
 return errors === 0;
 }
-validate176.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate179.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
 
-function validate174(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate177(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate174.evaluated;
+const evaluated0 = validate177.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
 if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
-if(!(validate163(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate163.errors : vErrors.concat(validate163.errors);
+if(!(validate166(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate166.errors : vErrors.concat(validate166.errors);
 errors = vErrors.length;
 }
 if(data && typeof data == "object" && !Array.isArray(data)){
@@ -6637,7 +6710,7 @@ errors++;
 if(data.loosen !== undefined){
 let data0 = data.loosen;
 if((typeof data0 !== "string") && (!(Array.isArray(data0)))){
-const err1 = {instancePath:instancePath+"/loosen",schemaPath:"#/properties/loosen/type",keyword:"type",params:{type: schema53.properties.loosen.type},message:"must be string,array"};
+const err1 = {instancePath:instancePath+"/loosen",schemaPath:"#/properties/loosen/type",keyword:"type",params:{type: schema54.properties.loosen.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err1];
 }
@@ -6673,8 +6746,8 @@ errors++;
 }
 }
 if(data.hold !== undefined){
-if(!(validate176(data.hold, {instancePath:instancePath+"/hold",parentData:data,parentDataProperty:"hold",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate176.errors : vErrors.concat(validate176.errors);
+if(!(validate179(data.hold, {instancePath:instancePath+"/hold",parentData:data,parentDataProperty:"hold",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate179.errors : vErrors.concat(validate179.errors);
 errors = vErrors.length;
 }
 }
@@ -6701,26 +6774,26 @@ vErrors.push(err5);
 }
 errors++;
 }
-validate174.errors = vErrors;
+validate177.errors = vErrors;
 return errors === 0;
 }
-validate174.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate177.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_verb_remove = validate180;
-const schema55 = {"description":"Take a part off.","type":"object","x-own":true,"x-verb":"remove","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"remove":{"description":"Parts to take off.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"hold":{"description":"What is counter-held, and with what.","$ref":"#/$defs/hold"},"count":{"description":"How many pieces, where not all.","type":"string","pattern":"^[1-9]\\d*$"}},"required":["remove"],"unevaluatedProperties":false};
+export const procedure_verb_remove = validate183;
+const schema56 = {"description":"Take a part off.","type":"object","x-own":true,"x-verb":"remove","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"remove":{"description":"Parts to take off.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"hold":{"description":"What is counter-held, and with what.","$ref":"#/$defs/hold"},"count":{"description":"How many pieces, where not all.","type":"string","pattern":"^[1-9]\\d*$"}},"required":["remove"],"unevaluatedProperties":false};
 
-function validate180(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate183(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate180.evaluated;
+const evaluated0 = validate183.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
 if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
-if(!(validate163(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate163.errors : vErrors.concat(validate163.errors);
+if(!(validate166(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate166.errors : vErrors.concat(validate166.errors);
 errors = vErrors.length;
 }
 if(data && typeof data == "object" && !Array.isArray(data)){
@@ -6737,7 +6810,7 @@ errors++;
 if(data.remove !== undefined){
 let data0 = data.remove;
 if((typeof data0 !== "string") && (!(Array.isArray(data0)))){
-const err1 = {instancePath:instancePath+"/remove",schemaPath:"#/properties/remove/type",keyword:"type",params:{type: schema55.properties.remove.type},message:"must be string,array"};
+const err1 = {instancePath:instancePath+"/remove",schemaPath:"#/properties/remove/type",keyword:"type",params:{type: schema56.properties.remove.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err1];
 }
@@ -6773,8 +6846,8 @@ errors++;
 }
 }
 if(data.hold !== undefined){
-if(!(validate176(data.hold, {instancePath:instancePath+"/hold",parentData:data,parentDataProperty:"hold",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate176.errors : vErrors.concat(validate176.errors);
+if(!(validate179(data.hold, {instancePath:instancePath+"/hold",parentData:data,parentDataProperty:"hold",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate179.errors : vErrors.concat(validate179.errors);
 errors = vErrors.length;
 }
 }
@@ -6826,26 +6899,26 @@ vErrors.push(err7);
 }
 errors++;
 }
-validate180.errors = vErrors;
+validate183.errors = vErrors;
 return errors === 0;
 }
-validate180.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate183.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_verb_install = validate183;
-const schema56 = {"description":"Fit a part.","type":"object","x-own":true,"x-verb":"install","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"install":{"description":"Parts to fit.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"count":{"description":"How many pieces, where not all.","type":"string","pattern":"^[1-9]\\d*$"},"place":{"description":"The part it is fitted to, where there are several.","type":"string","x-ref":"part"},"orient":{"description":"How it faces.","$ref":"common.schema.json#/$defs/prose"},"locate":{"description":"What it locates on.","$ref":"common.schema.json#/$defs/prose"},"trial":{"description":"A trial fit: it comes off again.","type":"string","pattern":"^(true|false)$"}},"required":["install"],"unevaluatedProperties":false};
+export const procedure_verb_install = validate186;
+const schema57 = {"description":"Fit a part.","type":"object","x-own":true,"x-verb":"install","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"install":{"description":"Parts to fit.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"count":{"description":"How many pieces, where not all.","type":"string","pattern":"^[1-9]\\d*$"},"place":{"description":"The part it is fitted to, where there are several.","type":"string","x-ref":"part"},"orient":{"description":"How it faces.","$ref":"common.schema.json#/$defs/prose"},"locate":{"description":"What it locates on.","$ref":"common.schema.json#/$defs/prose"},"trial":{"description":"A trial fit: it comes off again.","type":"string","pattern":"^(true|false)$"}},"required":["install"],"unevaluatedProperties":false};
 
-function validate183(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate186(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate183.evaluated;
+const evaluated0 = validate186.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
 if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
-if(!(validate163(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate163.errors : vErrors.concat(validate163.errors);
+if(!(validate166(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate166.errors : vErrors.concat(validate166.errors);
 errors = vErrors.length;
 }
 if(data && typeof data == "object" && !Array.isArray(data)){
@@ -6862,7 +6935,7 @@ errors++;
 if(data.install !== undefined){
 let data0 = data.install;
 if((typeof data0 !== "string") && (!(Array.isArray(data0)))){
-const err1 = {instancePath:instancePath+"/install",schemaPath:"#/properties/install/type",keyword:"type",params:{type: schema56.properties.install.type},message:"must be string,array"};
+const err1 = {instancePath:instancePath+"/install",schemaPath:"#/properties/install/type",keyword:"type",params:{type: schema57.properties.install.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err1];
 }
@@ -6935,14 +7008,14 @@ errors++;
 }
 }
 if(data.orient !== undefined){
-if(!(validate123(data.orient, {instancePath:instancePath+"/orient",parentData:data,parentDataProperty:"orient",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors);
+if(!(validate127(data.orient, {instancePath:instancePath+"/orient",parentData:data,parentDataProperty:"orient",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate127.errors : vErrors.concat(validate127.errors);
 errors = vErrors.length;
 }
 }
 if(data.locate !== undefined){
-if(!(validate123(data.locate, {instancePath:instancePath+"/locate",parentData:data,parentDataProperty:"locate",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors);
+if(!(validate127(data.locate, {instancePath:instancePath+"/locate",parentData:data,parentDataProperty:"locate",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate127.errors : vErrors.concat(validate127.errors);
 errors = vErrors.length;
 }
 }
@@ -6994,26 +7067,26 @@ vErrors.push(err10);
 }
 errors++;
 }
-validate183.errors = vErrors;
+validate186.errors = vErrors;
 return errors === 0;
 }
-validate183.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate186.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_verb_seat = validate187;
-const schema57 = {"description":"Seat a ring that was only released.","type":"object","x-own":true,"x-verb":"seat","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"seat":{"description":"Rings to seat.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1}},"required":["seat"],"unevaluatedProperties":false};
+export const procedure_verb_seat = validate190;
+const schema58 = {"description":"Seat a ring that was only released.","type":"object","x-own":true,"x-verb":"seat","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"seat":{"description":"Rings to seat.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1}},"required":["seat"],"unevaluatedProperties":false};
 
-function validate187(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate190(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate187.evaluated;
+const evaluated0 = validate190.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
 if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
-if(!(validate163(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate163.errors : vErrors.concat(validate163.errors);
+if(!(validate166(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate166.errors : vErrors.concat(validate166.errors);
 errors = vErrors.length;
 }
 if(data && typeof data == "object" && !Array.isArray(data)){
@@ -7030,7 +7103,7 @@ errors++;
 if(data.seat !== undefined){
 let data0 = data.seat;
 if((typeof data0 !== "string") && (!(Array.isArray(data0)))){
-const err1 = {instancePath:instancePath+"/seat",schemaPath:"#/properties/seat/type",keyword:"type",params:{type: schema57.properties.seat.type},message:"must be string,array"};
+const err1 = {instancePath:instancePath+"/seat",schemaPath:"#/properties/seat/type",keyword:"type",params:{type: schema58.properties.seat.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err1];
 }
@@ -7088,26 +7161,26 @@ vErrors.push(err5);
 }
 errors++;
 }
-validate187.errors = vErrors;
+validate190.errors = vErrors;
 return errors === 0;
 }
-validate187.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate190.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_verb_tighten = validate189;
-const schema58 = {"description":"Tighten a fastener.","type":"object","x-own":true,"x-verb":"tighten","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"tighten":{"description":"Fasteners to tighten.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"torque":{"description":"Torque with unit and tolerance.","type":["string","object"],"x-quantity":"torque","x-by-build":true,"additionalProperties":{"type":"string"}},"angle":{"description":"Angle turned after the torque.","type":["string","object"],"x-quantity":"angle","x-by-build":true,"additionalProperties":{"type":"string"}},"passes":{"description":"Torque of each pass; the last is the final one.","type":"array","x-quantity":"torque","items":{"type":"string"}},"in-order":{"description":"Order of the pieces.","type":["string","array"],"items":{"type":"string"}},"plus":{"description":"A reading that is added to the torque, such as the prevailing torque.","type":"string","x-ref":"reading"},"count":{"description":"How many pieces, where not all.","type":"string","pattern":"^[1-9]\\d*$"},"hold":{"description":"What is counter-held, and with what.","$ref":"#/$defs/hold"}},"required":["tighten"],"unevaluatedProperties":false};
+export const procedure_verb_tighten = validate192;
+const schema59 = {"description":"Tighten a fastener.","type":"object","x-own":true,"x-verb":"tighten","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"tighten":{"description":"Fasteners to tighten.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"torque":{"description":"Torque with unit and tolerance.","type":["string","object"],"x-quantity":"torque","x-by-build":true,"additionalProperties":{"type":"string"}},"angle":{"description":"Angle turned after the torque.","type":["string","object"],"x-quantity":"angle","x-by-build":true,"additionalProperties":{"type":"string"}},"passes":{"description":"Torque of each pass; the last is the final one.","type":"array","x-quantity":"torque","items":{"type":"string"}},"in-order":{"description":"Order of the pieces.","type":["string","array"],"items":{"type":"string"}},"plus":{"description":"A reading that is added to the torque, such as the prevailing torque.","type":"string","x-ref":"reading"},"count":{"description":"How many pieces, where not all.","type":"string","pattern":"^[1-9]\\d*$"},"hold":{"description":"What is counter-held, and with what.","$ref":"#/$defs/hold"}},"required":["tighten"],"unevaluatedProperties":false};
 
-function validate189(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate192(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate189.evaluated;
+const evaluated0 = validate192.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
 if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
-if(!(validate163(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate163.errors : vErrors.concat(validate163.errors);
+if(!(validate166(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate166.errors : vErrors.concat(validate166.errors);
 errors = vErrors.length;
 }
 if(data && typeof data == "object" && !Array.isArray(data)){
@@ -7124,7 +7197,7 @@ errors++;
 if(data.tighten !== undefined){
 let data0 = data.tighten;
 if((typeof data0 !== "string") && (!(Array.isArray(data0)))){
-const err1 = {instancePath:instancePath+"/tighten",schemaPath:"#/properties/tighten/type",keyword:"type",params:{type: schema58.properties.tighten.type},message:"must be string,array"};
+const err1 = {instancePath:instancePath+"/tighten",schemaPath:"#/properties/tighten/type",keyword:"type",params:{type: schema59.properties.tighten.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err1];
 }
@@ -7162,7 +7235,7 @@ errors++;
 if(data.torque !== undefined){
 let data2 = data.torque;
 if((typeof data2 !== "string") && (!(data2 && typeof data2 == "object" && !Array.isArray(data2)))){
-const err4 = {instancePath:instancePath+"/torque",schemaPath:"#/properties/torque/type",keyword:"type",params:{type: schema58.properties.torque.type},message:"must be string,object"};
+const err4 = {instancePath:instancePath+"/torque",schemaPath:"#/properties/torque/type",keyword:"type",params:{type: schema59.properties.torque.type},message:"must be string,object"};
 if(vErrors === null){
 vErrors = [err4];
 }
@@ -7189,7 +7262,7 @@ errors++;
 if(data.angle !== undefined){
 let data4 = data.angle;
 if((typeof data4 !== "string") && (!(data4 && typeof data4 == "object" && !Array.isArray(data4)))){
-const err6 = {instancePath:instancePath+"/angle",schemaPath:"#/properties/angle/type",keyword:"type",params:{type: schema58.properties.angle.type},message:"must be string,object"};
+const err6 = {instancePath:instancePath+"/angle",schemaPath:"#/properties/angle/type",keyword:"type",params:{type: schema59.properties.angle.type},message:"must be string,object"};
 if(vErrors === null){
 vErrors = [err6];
 }
@@ -7244,7 +7317,7 @@ errors++;
 if(data["in-order"] !== undefined){
 let data8 = data["in-order"];
 if((typeof data8 !== "string") && (!(Array.isArray(data8)))){
-const err10 = {instancePath:instancePath+"/in-order",schemaPath:"#/properties/in-order/type",keyword:"type",params:{type: schema58.properties["in-order"].type},message:"must be string,array"};
+const err10 = {instancePath:instancePath+"/in-order",schemaPath:"#/properties/in-order/type",keyword:"type",params:{type: schema59.properties["in-order"].type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err10];
 }
@@ -7307,8 +7380,8 @@ errors++;
 }
 }
 if(data.hold !== undefined){
-if(!(validate176(data.hold, {instancePath:instancePath+"/hold",parentData:data,parentDataProperty:"hold",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate176.errors : vErrors.concat(validate176.errors);
+if(!(validate179(data.hold, {instancePath:instancePath+"/hold",parentData:data,parentDataProperty:"hold",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate179.errors : vErrors.concat(validate179.errors);
 errors = vErrors.length;
 }
 }
@@ -7335,26 +7408,26 @@ vErrors.push(err16);
 }
 errors++;
 }
-validate189.errors = vErrors;
+validate192.errors = vErrors;
 return errors === 0;
 }
-validate189.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate192.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_verb_apply = validate192;
-const schema59 = {"description":"Put a consumable on.","type":"object","x-own":true,"x-verb":"apply","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"apply":{"description":"What is applied.","type":["string","array"],"x-ref":"consumable","items":{"type":"string"},"minItems":1},"to":{"description":"Parts it is applied to.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"at":{"description":"Where on the part: thread, face, bore.","$ref":"common.schema.json#/$defs/prose"},"amount":{"description":"How much of it.","$ref":"common.schema.json#/$defs/prose"}},"required":["apply"],"unevaluatedProperties":false};
+export const procedure_verb_apply = validate195;
+const schema60 = {"description":"Put a consumable on.","type":"object","x-own":true,"x-verb":"apply","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"apply":{"description":"What is applied.","type":["string","array"],"x-ref":"consumable","items":{"type":"string"},"minItems":1},"to":{"description":"Parts it is applied to.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"at":{"description":"Where on the part: thread, face, bore.","$ref":"common.schema.json#/$defs/prose"},"amount":{"description":"How much of it.","$ref":"common.schema.json#/$defs/prose"}},"required":["apply"],"unevaluatedProperties":false};
 
-function validate192(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate195(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate192.evaluated;
+const evaluated0 = validate195.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
 if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
-if(!(validate163(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate163.errors : vErrors.concat(validate163.errors);
+if(!(validate166(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate166.errors : vErrors.concat(validate166.errors);
 errors = vErrors.length;
 }
 if(data && typeof data == "object" && !Array.isArray(data)){
@@ -7371,7 +7444,7 @@ errors++;
 if(data.apply !== undefined){
 let data0 = data.apply;
 if((typeof data0 !== "string") && (!(Array.isArray(data0)))){
-const err1 = {instancePath:instancePath+"/apply",schemaPath:"#/properties/apply/type",keyword:"type",params:{type: schema59.properties.apply.type},message:"must be string,array"};
+const err1 = {instancePath:instancePath+"/apply",schemaPath:"#/properties/apply/type",keyword:"type",params:{type: schema60.properties.apply.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err1];
 }
@@ -7409,7 +7482,7 @@ errors++;
 if(data.to !== undefined){
 let data2 = data.to;
 if((typeof data2 !== "string") && (!(Array.isArray(data2)))){
-const err4 = {instancePath:instancePath+"/to",schemaPath:"#/properties/to/type",keyword:"type",params:{type: schema59.properties.to.type},message:"must be string,array"};
+const err4 = {instancePath:instancePath+"/to",schemaPath:"#/properties/to/type",keyword:"type",params:{type: schema60.properties.to.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err4];
 }
@@ -7445,14 +7518,14 @@ errors++;
 }
 }
 if(data.at !== undefined){
-if(!(validate123(data.at, {instancePath:instancePath+"/at",parentData:data,parentDataProperty:"at",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors);
+if(!(validate127(data.at, {instancePath:instancePath+"/at",parentData:data,parentDataProperty:"at",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate127.errors : vErrors.concat(validate127.errors);
 errors = vErrors.length;
 }
 }
 if(data.amount !== undefined){
-if(!(validate123(data.amount, {instancePath:instancePath+"/amount",parentData:data,parentDataProperty:"amount",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors);
+if(!(validate127(data.amount, {instancePath:instancePath+"/amount",parentData:data,parentDataProperty:"amount",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate127.errors : vErrors.concat(validate127.errors);
 errors = vErrors.length;
 }
 }
@@ -7479,26 +7552,26 @@ vErrors.push(err8);
 }
 errors++;
 }
-validate192.errors = vErrors;
+validate195.errors = vErrors;
 return errors === 0;
 }
-validate192.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate195.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_verb_clean = validate196;
-const schema60 = {"description":"Clean a part.","type":"object","x-own":true,"x-verb":"clean","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"clean":{"description":"Parts to clean.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"at":{"description":"Where on the part, where not all of it: thread, bore, groove.","$ref":"common.schema.json#/$defs/prose"},"by":{"description":"How it is cleaned.","type":"string","enum":["wash","ultrasonic","brush","wire-brush","wipe","blast","caustic","solvent","steam","compressed-air"]}},"required":["clean"],"unevaluatedProperties":false};
+export const procedure_verb_clean = validate199;
+const schema61 = {"description":"Clean a part.","type":"object","x-own":true,"x-verb":"clean","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"clean":{"description":"Parts to clean.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"at":{"description":"Where on the part, where not all of it: thread, bore, groove.","$ref":"common.schema.json#/$defs/prose"},"by":{"description":"How it is cleaned.","type":"string","enum":["wash","ultrasonic","brush","wire-brush","wipe","blast","caustic","solvent","steam","compressed-air"]}},"required":["clean"],"unevaluatedProperties":false};
 
-function validate196(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate199(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate196.evaluated;
+const evaluated0 = validate199.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
 if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
-if(!(validate163(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate163.errors : vErrors.concat(validate163.errors);
+if(!(validate166(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate166.errors : vErrors.concat(validate166.errors);
 errors = vErrors.length;
 }
 if(data && typeof data == "object" && !Array.isArray(data)){
@@ -7515,7 +7588,7 @@ errors++;
 if(data.clean !== undefined){
 let data0 = data.clean;
 if((typeof data0 !== "string") && (!(Array.isArray(data0)))){
-const err1 = {instancePath:instancePath+"/clean",schemaPath:"#/properties/clean/type",keyword:"type",params:{type: schema60.properties.clean.type},message:"must be string,array"};
+const err1 = {instancePath:instancePath+"/clean",schemaPath:"#/properties/clean/type",keyword:"type",params:{type: schema61.properties.clean.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err1];
 }
@@ -7551,8 +7624,8 @@ errors++;
 }
 }
 if(data.at !== undefined){
-if(!(validate123(data.at, {instancePath:instancePath+"/at",parentData:data,parentDataProperty:"at",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors);
+if(!(validate127(data.at, {instancePath:instancePath+"/at",parentData:data,parentDataProperty:"at",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate127.errors : vErrors.concat(validate127.errors);
 errors = vErrors.length;
 }
 }
@@ -7569,7 +7642,7 @@ vErrors.push(err4);
 errors++;
 }
 if(!((((((((((data3 === "wash") || (data3 === "ultrasonic")) || (data3 === "brush")) || (data3 === "wire-brush")) || (data3 === "wipe")) || (data3 === "blast")) || (data3 === "caustic")) || (data3 === "solvent")) || (data3 === "steam")) || (data3 === "compressed-air"))){
-const err5 = {instancePath:instancePath+"/by",schemaPath:"#/properties/by/enum",keyword:"enum",params:{allowedValues: schema60.properties.by.enum},message:"must be equal to one of the allowed values"};
+const err5 = {instancePath:instancePath+"/by",schemaPath:"#/properties/by/enum",keyword:"enum",params:{allowedValues: schema61.properties.by.enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err5];
 }
@@ -7602,26 +7675,26 @@ vErrors.push(err7);
 }
 errors++;
 }
-validate196.errors = vErrors;
+validate199.errors = vErrors;
 return errors === 0;
 }
-validate196.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate199.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_verb_identify = validate199;
-const schema61 = {"description":"Find out what only the bench can tell.","type":"object","x-own":true,"x-verb":"identify","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"identify":{"description":"What is found out.","type":"string","x-ref":"outcome"}},"required":["identify"],"unevaluatedProperties":false};
+export const procedure_verb_identify = validate202;
+const schema62 = {"description":"Find out what only the bench can tell.","type":"object","x-own":true,"x-verb":"identify","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"identify":{"description":"What is found out.","type":"string","x-ref":"outcome"}},"required":["identify"],"unevaluatedProperties":false};
 
-function validate199(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate202(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate199.evaluated;
+const evaluated0 = validate202.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
 if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
-if(!(validate163(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate163.errors : vErrors.concat(validate163.errors);
+if(!(validate166(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate166.errors : vErrors.concat(validate166.errors);
 errors = vErrors.length;
 }
 if(data && typeof data == "object" && !Array.isArray(data)){
@@ -7670,19 +7743,19 @@ vErrors.push(err3);
 }
 errors++;
 }
-validate199.errors = vErrors;
+validate202.errors = vErrors;
 return errors === 0;
 }
-validate199.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate202.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_verb_inspect = validate201;
-const schema62 = {"description":"Look a part over.","type":"object","x-own":true,"x-verb":"inspect","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"inspect":{"description":"Parts to inspect.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"look-for":{"description":"What to look for.","$ref":"common.schema.json#/$defs/prose-list"},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["inspect"],"unevaluatedProperties":false};
-const schema63 = {"description":"What to do when it is not as it should be.","type":"object","properties":{"replace":{"description":"Parts to renew.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"reject":{"description":"The unit or part is rejected; stop and ask.","type":"string","pattern":"^(true|false)$"},"go-to":{"description":"An earlier step to go back to.","type":"string","x-ref":"step"},"at-most":{"description":"How many times.","type":"string","pattern":"^[1-9]\\d*$"},"then":{"description":"What to do when it is still not right.","$ref":"common.schema.json#/$defs/prose"},"do":{"description":"Further instructions.","type":"array","items":{}},"say":{"description":"What to do, in words.","$ref":"common.schema.json#/$defs/prose"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":[],"additionalProperties":false};
+export const procedure_verb_inspect = validate204;
+const schema63 = {"description":"Look a part over.","type":"object","x-own":true,"x-verb":"inspect","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"inspect":{"description":"Parts to inspect.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"look-for":{"description":"What to look for.","$ref":"common.schema.json#/$defs/prose-list"},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["inspect"],"unevaluatedProperties":false};
+const schema64 = {"description":"What to do when it is not as it should be.","type":"object","properties":{"replace":{"description":"Parts to renew.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"reject":{"description":"The unit or part is rejected; stop and ask.","type":"string","pattern":"^(true|false)$"},"go-to":{"description":"An earlier step to go back to.","type":"string","x-ref":"step"},"at-most":{"description":"How many times.","type":"string","pattern":"^[1-9]\\d*$"},"then":{"description":"What to do when it is still not right.","$ref":"common.schema.json#/$defs/prose"},"do":{"description":"Further instructions.","type":"array","items":{}},"say":{"description":"What to do, in words.","$ref":"common.schema.json#/$defs/prose"},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":[],"additionalProperties":false};
 
-function validate204(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate207(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate204.evaluated;
+const evaluated0 = validate207.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -7705,7 +7778,7 @@ errors++;
 if(data.replace !== undefined){
 let data0 = data.replace;
 if((typeof data0 !== "string") && (!(Array.isArray(data0)))){
-const err1 = {instancePath:instancePath+"/replace",schemaPath:"#/properties/replace/type",keyword:"type",params:{type: schema63.properties.replace.type},message:"must be string,array"};
+const err1 = {instancePath:instancePath+"/replace",schemaPath:"#/properties/replace/type",keyword:"type",params:{type: schema64.properties.replace.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err1];
 }
@@ -7803,8 +7876,8 @@ errors++;
 }
 }
 if(data.then !== undefined){
-if(!(validate123(data.then, {instancePath:instancePath+"/then",parentData:data,parentDataProperty:"then",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors);
+if(!(validate127(data.then, {instancePath:instancePath+"/then",parentData:data,parentDataProperty:"then",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate127.errors : vErrors.concat(validate127.errors);
 errors = vErrors.length;
 }
 }
@@ -7821,14 +7894,14 @@ errors++;
 }
 }
 if(data.say !== undefined){
-if(!(validate123(data.say, {instancePath:instancePath+"/say",parentData:data,parentDataProperty:"say",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors);
+if(!(validate127(data.say, {instancePath:instancePath+"/say",parentData:data,parentDataProperty:"say",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate127.errors : vErrors.concat(validate127.errors);
 errors = vErrors.length;
 }
 }
 if(data.note !== undefined){
-if(!(validate123(data.note, {instancePath:instancePath+"/note",parentData:data,parentDataProperty:"note",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors);
+if(!(validate127(data.note, {instancePath:instancePath+"/note",parentData:data,parentDataProperty:"note",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate127.errors : vErrors.concat(validate127.errors);
 errors = vErrors.length;
 }
 }
@@ -7843,24 +7916,24 @@ vErrors.push(err10);
 }
 errors++;
 }
-validate204.errors = vErrors;
+validate207.errors = vErrors;
 return errors === 0;
 }
-validate204.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate207.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
 
-function validate201(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate204(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate201.evaluated;
+const evaluated0 = validate204.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
 if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
-if(!(validate163(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate163.errors : vErrors.concat(validate163.errors);
+if(!(validate166(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate166.errors : vErrors.concat(validate166.errors);
 errors = vErrors.length;
 }
 if(data && typeof data == "object" && !Array.isArray(data)){
@@ -7877,7 +7950,7 @@ errors++;
 if(data.inspect !== undefined){
 let data0 = data.inspect;
 if((typeof data0 !== "string") && (!(Array.isArray(data0)))){
-const err1 = {instancePath:instancePath+"/inspect",schemaPath:"#/properties/inspect/type",keyword:"type",params:{type: schema62.properties.inspect.type},message:"must be string,array"};
+const err1 = {instancePath:instancePath+"/inspect",schemaPath:"#/properties/inspect/type",keyword:"type",params:{type: schema63.properties.inspect.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err1];
 }
@@ -7913,14 +7986,14 @@ errors++;
 }
 }
 if(data["look-for"] !== undefined){
-if(!(validate125(data["look-for"], {instancePath:instancePath+"/look-for",parentData:data,parentDataProperty:"look-for",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate125.errors : vErrors.concat(validate125.errors);
+if(!(validate129(data["look-for"], {instancePath:instancePath+"/look-for",parentData:data,parentDataProperty:"look-for",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate129.errors : vErrors.concat(validate129.errors);
 errors = vErrors.length;
 }
 }
 if(data["if-not"] !== undefined){
-if(!(validate204(data["if-not"], {instancePath:instancePath+"/if-not",parentData:data,parentDataProperty:"if-not",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate204.errors : vErrors.concat(validate204.errors);
+if(!(validate207(data["if-not"], {instancePath:instancePath+"/if-not",parentData:data,parentDataProperty:"if-not",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate207.errors : vErrors.concat(validate207.errors);
 errors = vErrors.length;
 }
 }
@@ -7947,26 +8020,26 @@ vErrors.push(err5);
 }
 errors++;
 }
-validate201.errors = vErrors;
+validate204.errors = vErrors;
 return errors === 0;
 }
-validate201.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate204.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_verb_measure = validate209;
-const schema64 = {"description":"Measure something against its limit.","type":"object","x-own":true,"x-verb":"measure","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"measure":{"description":"What is measured.","type":"string","x-ref":"limit-or-reading"},"accept":{"description":"What is acceptable; `record-only` where the value is only written down.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"places":{"description":"Where it is measured: a number of places or their names.","type":["string","array"],"items":{"type":"string"},"pattern":"^[1-9]\\d*$"},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["measure"],"unevaluatedProperties":false};
+export const procedure_verb_measure = validate212;
+const schema65 = {"description":"Measure something against its limit.","type":"object","x-own":true,"x-verb":"measure","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"measure":{"description":"What is measured.","type":"string","x-ref":"limit-or-reading"},"accept":{"description":"What is acceptable; `record-only` where the value is only written down.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"places":{"description":"Where it is measured: a number of places or their names.","$ref":"common.schema.json#/$defs/prose-list"},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["measure"],"unevaluatedProperties":false};
 
-function validate209(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate212(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate209.evaluated;
+const evaluated0 = validate212.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
 if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
-if(!(validate163(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate163.errors : vErrors.concat(validate163.errors);
+if(!(validate166(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate166.errors : vErrors.concat(validate166.errors);
 errors = vErrors.length;
 }
 if(data && typeof data == "object" && !Array.isArray(data)){
@@ -7995,7 +8068,7 @@ errors++;
 if(data.accept !== undefined){
 let data1 = data.accept;
 if((typeof data1 !== "string") && (!(data1 && typeof data1 == "object" && !Array.isArray(data1)))){
-const err2 = {instancePath:instancePath+"/accept",schemaPath:"#/properties/accept/type",keyword:"type",params:{type: schema64.properties.accept.type},message:"must be string,object"};
+const err2 = {instancePath:instancePath+"/accept",schemaPath:"#/properties/accept/type",keyword:"type",params:{type: schema65.properties.accept.type},message:"must be string,object"};
 if(vErrors === null){
 vErrors = [err2];
 }
@@ -8020,9 +8093,20 @@ errors++;
 }
 }
 if(data.places !== undefined){
-let data3 = data.places;
-if((typeof data3 !== "string") && (!(Array.isArray(data3)))){
-const err4 = {instancePath:instancePath+"/places",schemaPath:"#/properties/places/type",keyword:"type",params:{type: schema64.properties.places.type},message:"must be string,array"};
+if(!(validate129(data.places, {instancePath:instancePath+"/places",parentData:data,parentDataProperty:"places",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate129.errors : vErrors.concat(validate129.errors);
+errors = vErrors.length;
+}
+}
+if(data["if-not"] !== undefined){
+if(!(validate207(data["if-not"], {instancePath:instancePath+"/if-not",parentData:data,parentDataProperty:"if-not",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate207.errors : vErrors.concat(validate207.errors);
+errors = vErrors.length;
+}
+}
+for(const key1 in data){
+if((((((((((((((key1 !== "measure") && (key1 !== "accept")) && (key1 !== "places")) && (key1 !== "if-not")) && (key1 !== "with")) && (key1 !== "using")) && (key1 !== "say")) && (key1 !== "warning")) && (key1 !== "caution")) && (key1 !== "notice")) && (key1 !== "figure")) && (key1 !== "when")) && (key1 !== "unless")) && (key1 !== "note")){
+const err4 = {instancePath,schemaPath:"#/unevaluatedProperties",keyword:"unevaluatedProperties",params:{unevaluatedProperty: key1},message:"must NOT have unevaluated properties"};
 if(vErrors === null){
 vErrors = [err4];
 }
@@ -8031,9 +8115,10 @@ vErrors.push(err4);
 }
 errors++;
 }
-if(typeof data3 === "string"){
-if(!pattern4.test(data3)){
-const err5 = {instancePath:instancePath+"/places",schemaPath:"#/properties/places/pattern",keyword:"pattern",params:{pattern: "^[1-9]\\d*$"},message:"must match pattern \""+"^[1-9]\\d*$"+"\""};
+}
+}
+else {
+const err5 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"};
 if(vErrors === null){
 vErrors = [err5];
 }
@@ -8042,72 +8127,26 @@ vErrors.push(err5);
 }
 errors++;
 }
-}
-if(Array.isArray(data3)){
-const len0 = data3.length;
-for(let i0=0; i0<len0; i0++){
-if(typeof data3[i0] !== "string"){
-const err6 = {instancePath:instancePath+"/places/" + i0,schemaPath:"#/properties/places/items/type",keyword:"type",params:{type: "string"},message:"must be string"};
-if(vErrors === null){
-vErrors = [err6];
-}
-else {
-vErrors.push(err6);
-}
-errors++;
-}
-}
-}
-}
-if(data["if-not"] !== undefined){
-if(!(validate204(data["if-not"], {instancePath:instancePath+"/if-not",parentData:data,parentDataProperty:"if-not",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate204.errors : vErrors.concat(validate204.errors);
-errors = vErrors.length;
-}
-}
-for(const key1 in data){
-if((((((((((((((key1 !== "measure") && (key1 !== "accept")) && (key1 !== "places")) && (key1 !== "if-not")) && (key1 !== "with")) && (key1 !== "using")) && (key1 !== "say")) && (key1 !== "warning")) && (key1 !== "caution")) && (key1 !== "notice")) && (key1 !== "figure")) && (key1 !== "when")) && (key1 !== "unless")) && (key1 !== "note")){
-const err7 = {instancePath,schemaPath:"#/unevaluatedProperties",keyword:"unevaluatedProperties",params:{unevaluatedProperty: key1},message:"must NOT have unevaluated properties"};
-if(vErrors === null){
-vErrors = [err7];
-}
-else {
-vErrors.push(err7);
-}
-errors++;
-}
-}
-}
-else {
-const err8 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"};
-if(vErrors === null){
-vErrors = [err8];
-}
-else {
-vErrors.push(err8);
-}
-errors++;
-}
-validate209.errors = vErrors;
+validate212.errors = vErrors;
 return errors === 0;
 }
-validate209.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate212.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_verb_calculate = validate212;
-const schema65 = {"description":"Work a value out of readings.","type":"object","x-own":true,"x-verb":"calculate","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"calculate":{"description":"What is worked out.","type":"string","x-ref":"limit-or-reading"},"from":{"description":"Signed readings and quantities, for example [+bore-read, -journal-read].","type":["string","array"],"x-ref":"limit-or-reading","x-signed":true,"items":{"type":"string"}},"accept":{"description":"What is acceptable; `record-only` where the value is only written down.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["calculate"],"unevaluatedProperties":false};
+export const procedure_verb_calculate = validate216;
+const schema66 = {"description":"Work a value out of readings.","type":"object","x-own":true,"x-verb":"calculate","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"calculate":{"description":"What is worked out.","type":"string","x-ref":"limit-or-reading"},"from":{"description":"Signed readings and quantities, for example [+bore-read, -journal-read].","type":["string","array"],"x-ref":"limit-or-reading","x-signed":true,"items":{"type":"string"}},"accept":{"description":"What is acceptable; `record-only` where the value is only written down.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["calculate"],"unevaluatedProperties":false};
 
-function validate212(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate216(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate212.evaluated;
+const evaluated0 = validate216.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
 if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
-if(!(validate163(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate163.errors : vErrors.concat(validate163.errors);
+if(!(validate166(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate166.errors : vErrors.concat(validate166.errors);
 errors = vErrors.length;
 }
 if(data && typeof data == "object" && !Array.isArray(data)){
@@ -8136,7 +8175,7 @@ errors++;
 if(data.from !== undefined){
 let data1 = data.from;
 if((typeof data1 !== "string") && (!(Array.isArray(data1)))){
-const err2 = {instancePath:instancePath+"/from",schemaPath:"#/properties/from/type",keyword:"type",params:{type: schema65.properties.from.type},message:"must be string,array"};
+const err2 = {instancePath:instancePath+"/from",schemaPath:"#/properties/from/type",keyword:"type",params:{type: schema66.properties.from.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err2];
 }
@@ -8164,7 +8203,7 @@ errors++;
 if(data.accept !== undefined){
 let data3 = data.accept;
 if((typeof data3 !== "string") && (!(data3 && typeof data3 == "object" && !Array.isArray(data3)))){
-const err4 = {instancePath:instancePath+"/accept",schemaPath:"#/properties/accept/type",keyword:"type",params:{type: schema65.properties.accept.type},message:"must be string,object"};
+const err4 = {instancePath:instancePath+"/accept",schemaPath:"#/properties/accept/type",keyword:"type",params:{type: schema66.properties.accept.type},message:"must be string,object"};
 if(vErrors === null){
 vErrors = [err4];
 }
@@ -8189,8 +8228,8 @@ errors++;
 }
 }
 if(data["if-not"] !== undefined){
-if(!(validate204(data["if-not"], {instancePath:instancePath+"/if-not",parentData:data,parentDataProperty:"if-not",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate204.errors : vErrors.concat(validate204.errors);
+if(!(validate207(data["if-not"], {instancePath:instancePath+"/if-not",parentData:data,parentDataProperty:"if-not",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate207.errors : vErrors.concat(validate207.errors);
 errors = vErrors.length;
 }
 }
@@ -8217,26 +8256,26 @@ vErrors.push(err7);
 }
 errors++;
 }
-validate212.errors = vErrors;
+validate216.errors = vErrors;
 return errors === 0;
 }
-validate212.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate216.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_verb_choose = validate215;
-const schema66 = {"description":"Choose the size of a part.","type":"object","x-own":true,"x-verb":"choose","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"choose":{"description":"The part that comes in sizes.","type":"string","x-ref":"part"},"size":{"description":"Reading and signed quantities that give the size.","type":["string","array"],"x-ref":"limit-or-reading","x-signed":true,"items":{"type":"string"}}},"required":["choose"],"unevaluatedProperties":false};
+export const procedure_verb_choose = validate219;
+const schema67 = {"description":"Choose the size of a part.","type":"object","x-own":true,"x-verb":"choose","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"choose":{"description":"The part that comes in sizes.","type":"string","x-ref":"part"},"size":{"description":"Reading and signed quantities that give the size.","type":["string","array"],"x-ref":"limit-or-reading","x-signed":true,"items":{"type":"string"}}},"required":["choose"],"unevaluatedProperties":false};
 
-function validate215(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate219(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate215.evaluated;
+const evaluated0 = validate219.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
 if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
-if(!(validate163(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate163.errors : vErrors.concat(validate163.errors);
+if(!(validate166(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate166.errors : vErrors.concat(validate166.errors);
 errors = vErrors.length;
 }
 if(data && typeof data == "object" && !Array.isArray(data)){
@@ -8265,7 +8304,7 @@ errors++;
 if(data.size !== undefined){
 let data1 = data.size;
 if((typeof data1 !== "string") && (!(Array.isArray(data1)))){
-const err2 = {instancePath:instancePath+"/size",schemaPath:"#/properties/size/type",keyword:"type",params:{type: schema66.properties.size.type},message:"must be string,array"};
+const err2 = {instancePath:instancePath+"/size",schemaPath:"#/properties/size/type",keyword:"type",params:{type: schema67.properties.size.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err2];
 }
@@ -8313,26 +8352,26 @@ vErrors.push(err5);
 }
 errors++;
 }
-validate215.errors = vErrors;
+validate219.errors = vErrors;
 return errors === 0;
 }
-validate215.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate219.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_verb_mark = validate217;
-const schema67 = {"description":"Mark the position of parts to each other.","type":"object","x-own":true,"x-verb":"mark","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"mark":{"description":"Parts to mark.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"by":{"description":"How the mark is made; cleaning takes off paint.","type":"string","enum":["scribe","punch","paint","etch"]},"across":{"description":"Parts that the mark runs across to.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1}},"required":["mark"],"unevaluatedProperties":false};
+export const procedure_verb_mark = validate221;
+const schema68 = {"description":"Mark the position of parts to each other.","type":"object","x-own":true,"x-verb":"mark","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"mark":{"description":"Parts to mark.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"by":{"description":"How the mark is made; cleaning takes off paint.","type":"string","enum":["scribe","punch","paint","etch"]},"across":{"description":"Parts that the mark runs across to.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1}},"required":["mark"],"unevaluatedProperties":false};
 
-function validate217(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate221(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate217.evaluated;
+const evaluated0 = validate221.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
 if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
-if(!(validate163(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate163.errors : vErrors.concat(validate163.errors);
+if(!(validate166(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate166.errors : vErrors.concat(validate166.errors);
 errors = vErrors.length;
 }
 if(data && typeof data == "object" && !Array.isArray(data)){
@@ -8349,7 +8388,7 @@ errors++;
 if(data.mark !== undefined){
 let data0 = data.mark;
 if((typeof data0 !== "string") && (!(Array.isArray(data0)))){
-const err1 = {instancePath:instancePath+"/mark",schemaPath:"#/properties/mark/type",keyword:"type",params:{type: schema67.properties.mark.type},message:"must be string,array"};
+const err1 = {instancePath:instancePath+"/mark",schemaPath:"#/properties/mark/type",keyword:"type",params:{type: schema68.properties.mark.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err1];
 }
@@ -8397,7 +8436,7 @@ vErrors.push(err4);
 errors++;
 }
 if(!((((data2 === "scribe") || (data2 === "punch")) || (data2 === "paint")) || (data2 === "etch"))){
-const err5 = {instancePath:instancePath+"/by",schemaPath:"#/properties/by/enum",keyword:"enum",params:{allowedValues: schema67.properties.by.enum},message:"must be equal to one of the allowed values"};
+const err5 = {instancePath:instancePath+"/by",schemaPath:"#/properties/by/enum",keyword:"enum",params:{allowedValues: schema68.properties.by.enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err5];
 }
@@ -8410,7 +8449,7 @@ errors++;
 if(data.across !== undefined){
 let data3 = data.across;
 if((typeof data3 !== "string") && (!(Array.isArray(data3)))){
-const err6 = {instancePath:instancePath+"/across",schemaPath:"#/properties/across/type",keyword:"type",params:{type: schema67.properties.across.type},message:"must be string,array"};
+const err6 = {instancePath:instancePath+"/across",schemaPath:"#/properties/across/type",keyword:"type",params:{type: schema68.properties.across.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err6];
 }
@@ -8468,26 +8507,26 @@ vErrors.push(err10);
 }
 errors++;
 }
-validate217.errors = vErrors;
+validate221.errors = vErrors;
 return errors === 0;
 }
-validate217.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate221.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_verb_align = validate219;
-const schema68 = {"description":"Bring parts back to their marks.","type":"object","x-own":true,"x-verb":"align","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"align":{"description":"Parts to align.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"to":{"description":"Parts to align it to.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1}},"required":["align"],"unevaluatedProperties":false};
+export const procedure_verb_align = validate223;
+const schema69 = {"description":"Bring parts back to their marks.","type":"object","x-own":true,"x-verb":"align","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"align":{"description":"Parts to align.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"to":{"description":"Parts to align it to.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1}},"required":["align"],"unevaluatedProperties":false};
 
-function validate219(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate223(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate219.evaluated;
+const evaluated0 = validate223.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
 if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
-if(!(validate163(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate163.errors : vErrors.concat(validate163.errors);
+if(!(validate166(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate166.errors : vErrors.concat(validate166.errors);
 errors = vErrors.length;
 }
 if(data && typeof data == "object" && !Array.isArray(data)){
@@ -8504,7 +8543,7 @@ errors++;
 if(data.align !== undefined){
 let data0 = data.align;
 if((typeof data0 !== "string") && (!(Array.isArray(data0)))){
-const err1 = {instancePath:instancePath+"/align",schemaPath:"#/properties/align/type",keyword:"type",params:{type: schema68.properties.align.type},message:"must be string,array"};
+const err1 = {instancePath:instancePath+"/align",schemaPath:"#/properties/align/type",keyword:"type",params:{type: schema69.properties.align.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err1];
 }
@@ -8542,7 +8581,7 @@ errors++;
 if(data.to !== undefined){
 let data2 = data.to;
 if((typeof data2 !== "string") && (!(Array.isArray(data2)))){
-const err4 = {instancePath:instancePath+"/to",schemaPath:"#/properties/to/type",keyword:"type",params:{type: schema68.properties.to.type},message:"must be string,array"};
+const err4 = {instancePath:instancePath+"/to",schemaPath:"#/properties/to/type",keyword:"type",params:{type: schema69.properties.to.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err4];
 }
@@ -8600,26 +8639,26 @@ vErrors.push(err8);
 }
 errors++;
 }
-validate219.errors = vErrors;
+validate223.errors = vErrors;
 return errors === 0;
 }
-validate219.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate223.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_verb_press = validate221;
-const schema69 = {"description":"Press a part in or on.","type":"object","x-own":true,"x-verb":"press","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"press":{"description":"Parts to press.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"force":{"description":"Force not to be exceeded.","type":"string","x-quantity":"force"},"to":{"description":"How far.","$ref":"common.schema.json#/$defs/prose"},"place":{"description":"The part it is pressed into or onto, where there are several.","type":"string","x-ref":"part"},"orient":{"description":"How it faces.","$ref":"common.schema.json#/$defs/prose"},"locate":{"description":"What it locates on.","$ref":"common.schema.json#/$defs/prose"}},"required":["press"],"unevaluatedProperties":false};
+export const procedure_verb_press = validate225;
+const schema70 = {"description":"Press a part in or on.","type":"object","x-own":true,"x-verb":"press","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"press":{"description":"Parts to press.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"force":{"description":"Force not to be exceeded.","type":"string","x-quantity":"force"},"to":{"description":"How far.","$ref":"common.schema.json#/$defs/prose"},"place":{"description":"The part it is pressed into or onto, where there are several.","type":"string","x-ref":"part"},"orient":{"description":"How it faces.","$ref":"common.schema.json#/$defs/prose"},"locate":{"description":"What it locates on.","$ref":"common.schema.json#/$defs/prose"}},"required":["press"],"unevaluatedProperties":false};
 
-function validate221(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate225(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate221.evaluated;
+const evaluated0 = validate225.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
 if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
-if(!(validate163(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate163.errors : vErrors.concat(validate163.errors);
+if(!(validate166(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate166.errors : vErrors.concat(validate166.errors);
 errors = vErrors.length;
 }
 if(data && typeof data == "object" && !Array.isArray(data)){
@@ -8636,7 +8675,7 @@ errors++;
 if(data.press !== undefined){
 let data0 = data.press;
 if((typeof data0 !== "string") && (!(Array.isArray(data0)))){
-const err1 = {instancePath:instancePath+"/press",schemaPath:"#/properties/press/type",keyword:"type",params:{type: schema69.properties.press.type},message:"must be string,array"};
+const err1 = {instancePath:instancePath+"/press",schemaPath:"#/properties/press/type",keyword:"type",params:{type: schema70.properties.press.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err1];
 }
@@ -8684,8 +8723,8 @@ errors++;
 }
 }
 if(data.to !== undefined){
-if(!(validate123(data.to, {instancePath:instancePath+"/to",parentData:data,parentDataProperty:"to",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors);
+if(!(validate127(data.to, {instancePath:instancePath+"/to",parentData:data,parentDataProperty:"to",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate127.errors : vErrors.concat(validate127.errors);
 errors = vErrors.length;
 }
 }
@@ -8702,14 +8741,14 @@ errors++;
 }
 }
 if(data.orient !== undefined){
-if(!(validate123(data.orient, {instancePath:instancePath+"/orient",parentData:data,parentDataProperty:"orient",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors);
+if(!(validate127(data.orient, {instancePath:instancePath+"/orient",parentData:data,parentDataProperty:"orient",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate127.errors : vErrors.concat(validate127.errors);
 errors = vErrors.length;
 }
 }
 if(data.locate !== undefined){
-if(!(validate123(data.locate, {instancePath:instancePath+"/locate",parentData:data,parentDataProperty:"locate",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors);
+if(!(validate127(data.locate, {instancePath:instancePath+"/locate",parentData:data,parentDataProperty:"locate",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate127.errors : vErrors.concat(validate127.errors);
 errors = vErrors.length;
 }
 }
@@ -8736,26 +8775,26 @@ vErrors.push(err7);
 }
 errors++;
 }
-validate221.errors = vErrors;
+validate225.errors = vErrors;
 return errors === 0;
 }
-validate221.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate225.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_verb_heat = validate226;
-const schema70 = {"description":"Heat a part.","type":"object","x-own":true,"x-verb":"heat","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"heat":{"description":"Parts to heat.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"until":{"description":"Temperature to reach.","type":"string","x-quantity":"temperature"}},"required":["heat"],"unevaluatedProperties":false};
+export const procedure_verb_heat = validate230;
+const schema71 = {"description":"Heat a part.","type":"object","x-own":true,"x-verb":"heat","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"heat":{"description":"Parts to heat.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"until":{"description":"Temperature to reach.","type":"string","x-quantity":"temperature"}},"required":["heat"],"unevaluatedProperties":false};
 
-function validate226(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate230(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate226.evaluated;
+const evaluated0 = validate230.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
 if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
-if(!(validate163(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate163.errors : vErrors.concat(validate163.errors);
+if(!(validate166(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate166.errors : vErrors.concat(validate166.errors);
 errors = vErrors.length;
 }
 if(data && typeof data == "object" && !Array.isArray(data)){
@@ -8772,7 +8811,7 @@ errors++;
 if(data.heat !== undefined){
 let data0 = data.heat;
 if((typeof data0 !== "string") && (!(Array.isArray(data0)))){
-const err1 = {instancePath:instancePath+"/heat",schemaPath:"#/properties/heat/type",keyword:"type",params:{type: schema70.properties.heat.type},message:"must be string,array"};
+const err1 = {instancePath:instancePath+"/heat",schemaPath:"#/properties/heat/type",keyword:"type",params:{type: schema71.properties.heat.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err1];
 }
@@ -8842,26 +8881,26 @@ vErrors.push(err6);
 }
 errors++;
 }
-validate226.errors = vErrors;
+validate230.errors = vErrors;
 return errors === 0;
 }
-validate226.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate230.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_verb_cool = validate228;
-const schema71 = {"description":"Cool a part.","type":"object","x-own":true,"x-verb":"cool","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"cool":{"description":"Parts to cool.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"until":{"description":"Temperature to reach.","type":"string","x-quantity":"temperature"}},"required":["cool"],"unevaluatedProperties":false};
+export const procedure_verb_cool = validate232;
+const schema72 = {"description":"Cool a part.","type":"object","x-own":true,"x-verb":"cool","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"cool":{"description":"Parts to cool.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"until":{"description":"Temperature to reach.","type":"string","x-quantity":"temperature"}},"required":["cool"],"unevaluatedProperties":false};
 
-function validate228(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate232(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate228.evaluated;
+const evaluated0 = validate232.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
 if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
-if(!(validate163(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate163.errors : vErrors.concat(validate163.errors);
+if(!(validate166(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate166.errors : vErrors.concat(validate166.errors);
 errors = vErrors.length;
 }
 if(data && typeof data == "object" && !Array.isArray(data)){
@@ -8878,7 +8917,7 @@ errors++;
 if(data.cool !== undefined){
 let data0 = data.cool;
 if((typeof data0 !== "string") && (!(Array.isArray(data0)))){
-const err1 = {instancePath:instancePath+"/cool",schemaPath:"#/properties/cool/type",keyword:"type",params:{type: schema71.properties.cool.type},message:"must be string,array"};
+const err1 = {instancePath:instancePath+"/cool",schemaPath:"#/properties/cool/type",keyword:"type",params:{type: schema72.properties.cool.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err1];
 }
@@ -8948,26 +8987,26 @@ vErrors.push(err6);
 }
 errors++;
 }
-validate228.errors = vErrors;
+validate232.errors = vErrors;
 return errors === 0;
 }
-validate228.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate232.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_verb_balance = validate230;
-const schema72 = {"description":"Balance a group of parts.","type":"object","x-own":true,"x-verb":"balance","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"balance":{"description":"The group.","type":"string","x-ref":"balance-group"},"grade":{"description":"Balance grade, where it is not the family's.","type":"string"},"accept":{"description":"What is acceptable; `record-only` where the value is only written down.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["balance"],"unevaluatedProperties":false};
+export const procedure_verb_balance = validate234;
+const schema73 = {"description":"Balance a group of parts.","type":"object","x-own":true,"x-verb":"balance","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"balance":{"description":"The group.","type":"string","x-ref":"balance-group"},"grade":{"description":"Balance grade, where it is not the family's.","type":"string"},"accept":{"description":"What is acceptable; `record-only` where the value is only written down.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["balance"],"unevaluatedProperties":false};
 
-function validate230(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate234(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate230.evaluated;
+const evaluated0 = validate234.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
 if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
-if(!(validate163(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate163.errors : vErrors.concat(validate163.errors);
+if(!(validate166(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate166.errors : vErrors.concat(validate166.errors);
 errors = vErrors.length;
 }
 if(data && typeof data == "object" && !Array.isArray(data)){
@@ -9008,7 +9047,7 @@ errors++;
 if(data.accept !== undefined){
 let data2 = data.accept;
 if((typeof data2 !== "string") && (!(data2 && typeof data2 == "object" && !Array.isArray(data2)))){
-const err3 = {instancePath:instancePath+"/accept",schemaPath:"#/properties/accept/type",keyword:"type",params:{type: schema72.properties.accept.type},message:"must be string,object"};
+const err3 = {instancePath:instancePath+"/accept",schemaPath:"#/properties/accept/type",keyword:"type",params:{type: schema73.properties.accept.type},message:"must be string,object"};
 if(vErrors === null){
 vErrors = [err3];
 }
@@ -9033,8 +9072,8 @@ errors++;
 }
 }
 if(data["if-not"] !== undefined){
-if(!(validate204(data["if-not"], {instancePath:instancePath+"/if-not",parentData:data,parentDataProperty:"if-not",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate204.errors : vErrors.concat(validate204.errors);
+if(!(validate207(data["if-not"], {instancePath:instancePath+"/if-not",parentData:data,parentDataProperty:"if-not",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate207.errors : vErrors.concat(validate207.errors);
 errors = vErrors.length;
 }
 }
@@ -9061,26 +9100,26 @@ vErrors.push(err6);
 }
 errors++;
 }
-validate230.errors = vErrors;
+validate234.errors = vErrors;
 return errors === 0;
 }
-validate230.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate234.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_verb_adjust = validate233;
-const schema73 = {"description":"Set an adjustment.","type":"object","x-own":true,"x-verb":"adjust","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"adjust":{"description":"Parts to adjust.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"until":{"description":"What must be reached.","$ref":"common.schema.json#/$defs/prose"},"accept":{"description":"What is acceptable; `record-only` where the value is only written down.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"back-off":{"description":"How far it is turned back then.","type":"string"},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["adjust"],"unevaluatedProperties":false};
+export const procedure_verb_adjust = validate237;
+const schema74 = {"description":"Set an adjustment.","type":"object","x-own":true,"x-verb":"adjust","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"adjust":{"description":"Parts to adjust.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"until":{"description":"What must be reached.","$ref":"common.schema.json#/$defs/prose"},"accept":{"description":"What is acceptable; `record-only` where the value is only written down.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"back-off":{"description":"How far it is turned back then.","type":"string"},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["adjust"],"unevaluatedProperties":false};
 
-function validate233(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate237(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate233.evaluated;
+const evaluated0 = validate237.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
 if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
-if(!(validate163(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate163.errors : vErrors.concat(validate163.errors);
+if(!(validate166(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate166.errors : vErrors.concat(validate166.errors);
 errors = vErrors.length;
 }
 if(data && typeof data == "object" && !Array.isArray(data)){
@@ -9097,7 +9136,7 @@ errors++;
 if(data.adjust !== undefined){
 let data0 = data.adjust;
 if((typeof data0 !== "string") && (!(Array.isArray(data0)))){
-const err1 = {instancePath:instancePath+"/adjust",schemaPath:"#/properties/adjust/type",keyword:"type",params:{type: schema73.properties.adjust.type},message:"must be string,array"};
+const err1 = {instancePath:instancePath+"/adjust",schemaPath:"#/properties/adjust/type",keyword:"type",params:{type: schema74.properties.adjust.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err1];
 }
@@ -9133,15 +9172,15 @@ errors++;
 }
 }
 if(data.until !== undefined){
-if(!(validate123(data.until, {instancePath:instancePath+"/until",parentData:data,parentDataProperty:"until",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors);
+if(!(validate127(data.until, {instancePath:instancePath+"/until",parentData:data,parentDataProperty:"until",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate127.errors : vErrors.concat(validate127.errors);
 errors = vErrors.length;
 }
 }
 if(data.accept !== undefined){
 let data3 = data.accept;
 if((typeof data3 !== "string") && (!(data3 && typeof data3 == "object" && !Array.isArray(data3)))){
-const err4 = {instancePath:instancePath+"/accept",schemaPath:"#/properties/accept/type",keyword:"type",params:{type: schema73.properties.accept.type},message:"must be string,object"};
+const err4 = {instancePath:instancePath+"/accept",schemaPath:"#/properties/accept/type",keyword:"type",params:{type: schema74.properties.accept.type},message:"must be string,object"};
 if(vErrors === null){
 vErrors = [err4];
 }
@@ -9178,8 +9217,8 @@ errors++;
 }
 }
 if(data["if-not"] !== undefined){
-if(!(validate204(data["if-not"], {instancePath:instancePath+"/if-not",parentData:data,parentDataProperty:"if-not",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate204.errors : vErrors.concat(validate204.errors);
+if(!(validate207(data["if-not"], {instancePath:instancePath+"/if-not",parentData:data,parentDataProperty:"if-not",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate207.errors : vErrors.concat(validate207.errors);
 errors = vErrors.length;
 }
 }
@@ -9206,26 +9245,26 @@ vErrors.push(err8);
 }
 errors++;
 }
-validate233.errors = vErrors;
+validate237.errors = vErrors;
 return errors === 0;
 }
-validate233.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate237.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_verb_check = validate237;
-const schema74 = {"description":"Check something.","type":"object","x-own":true,"x-verb":"check","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"check":{"description":"A check of the family by id, or what must be found true.","$ref":"common.schema.json#/$defs/prose","x-ref":"check","x-ref-or-prose":true},"accept":{"description":"What is acceptable; `record-only` where the value is only written down.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["check"],"unevaluatedProperties":false};
+export const procedure_verb_check = validate241;
+const schema75 = {"description":"Check something.","type":"object","x-own":true,"x-verb":"check","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"check":{"description":"A check of the family by id, or what must be found true.","$ref":"common.schema.json#/$defs/prose","x-ref":"check","x-ref-or-prose":true},"accept":{"description":"What is acceptable; `record-only` where the value is only written down.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"if-not":{"description":"What to do when it is not as it should be.","$ref":"#/$defs/if-not"}},"required":["check"],"unevaluatedProperties":false};
 
-function validate237(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate241(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate237.evaluated;
+const evaluated0 = validate241.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
 if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
-if(!(validate163(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate163.errors : vErrors.concat(validate163.errors);
+if(!(validate166(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate166.errors : vErrors.concat(validate166.errors);
 errors = vErrors.length;
 }
 if(data && typeof data == "object" && !Array.isArray(data)){
@@ -9240,15 +9279,15 @@ vErrors.push(err0);
 errors++;
 }
 if(data.check !== undefined){
-if(!(validate123(data.check, {instancePath:instancePath+"/check",parentData:data,parentDataProperty:"check",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors);
+if(!(validate127(data.check, {instancePath:instancePath+"/check",parentData:data,parentDataProperty:"check",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate127.errors : vErrors.concat(validate127.errors);
 errors = vErrors.length;
 }
 }
 if(data.accept !== undefined){
 let data1 = data.accept;
 if((typeof data1 !== "string") && (!(data1 && typeof data1 == "object" && !Array.isArray(data1)))){
-const err1 = {instancePath:instancePath+"/accept",schemaPath:"#/properties/accept/type",keyword:"type",params:{type: schema74.properties.accept.type},message:"must be string,object"};
+const err1 = {instancePath:instancePath+"/accept",schemaPath:"#/properties/accept/type",keyword:"type",params:{type: schema75.properties.accept.type},message:"must be string,object"};
 if(vErrors === null){
 vErrors = [err1];
 }
@@ -9273,8 +9312,8 @@ errors++;
 }
 }
 if(data["if-not"] !== undefined){
-if(!(validate204(data["if-not"], {instancePath:instancePath+"/if-not",parentData:data,parentDataProperty:"if-not",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate204.errors : vErrors.concat(validate204.errors);
+if(!(validate207(data["if-not"], {instancePath:instancePath+"/if-not",parentData:data,parentDataProperty:"if-not",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate207.errors : vErrors.concat(validate207.errors);
 errors = vErrors.length;
 }
 }
@@ -9301,26 +9340,26 @@ vErrors.push(err4);
 }
 errors++;
 }
-validate237.errors = vErrors;
+validate241.errors = vErrors;
 return errors === 0;
 }
-validate237.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate241.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_verb_wait = validate241;
-const schema75 = {"description":"Wait.","type":"object","x-own":true,"x-verb":"wait","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"wait":{"description":"How long, or `cure`.","type":"string","x-quantity":"time"},"of":{"description":"The consumable that cures meanwhile.","type":["string","array"],"x-ref":"consumable","items":{"type":"string"},"minItems":1}},"required":["wait"],"unevaluatedProperties":false};
+export const procedure_verb_wait = validate245;
+const schema76 = {"description":"Wait.","type":"object","x-own":true,"x-verb":"wait","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"wait":{"description":"How long, or `cure`.","type":"string","x-quantity":"time"},"of":{"description":"The consumable that cures meanwhile.","type":["string","array"],"x-ref":"consumable","items":{"type":"string"},"minItems":1}},"required":["wait"],"unevaluatedProperties":false};
 
-function validate241(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate245(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate241.evaluated;
+const evaluated0 = validate245.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
 if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
-if(!(validate163(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate163.errors : vErrors.concat(validate163.errors);
+if(!(validate166(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate166.errors : vErrors.concat(validate166.errors);
 errors = vErrors.length;
 }
 if(data && typeof data == "object" && !Array.isArray(data)){
@@ -9349,7 +9388,7 @@ errors++;
 if(data.of !== undefined){
 let data1 = data.of;
 if((typeof data1 !== "string") && (!(Array.isArray(data1)))){
-const err2 = {instancePath:instancePath+"/of",schemaPath:"#/properties/of/type",keyword:"type",params:{type: schema75.properties.of.type},message:"must be string,array"};
+const err2 = {instancePath:instancePath+"/of",schemaPath:"#/properties/of/type",keyword:"type",params:{type: schema76.properties.of.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err2];
 }
@@ -9407,26 +9446,26 @@ vErrors.push(err6);
 }
 errors++;
 }
-validate241.errors = vErrors;
+validate245.errors = vErrors;
 return errors === 0;
 }
-validate241.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate245.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_verb_send = validate243;
-const schema76 = {"description":"Send a part out.","type":"object","x-own":true,"x-verb":"send","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"send":{"description":"Parts to send.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"to":{"description":"Where to, and what for.","$ref":"common.schema.json#/$defs/prose"},"certificate":{"description":"The certificate that must come back.","$ref":"common.schema.json#/$defs/prose"}},"required":["send"],"unevaluatedProperties":false};
+export const procedure_verb_send = validate247;
+const schema77 = {"description":"Send a part out.","type":"object","x-own":true,"x-verb":"send","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"send":{"description":"Parts to send.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"to":{"description":"Where to, and what for.","$ref":"common.schema.json#/$defs/prose"},"certificate":{"description":"The certificate that must come back.","$ref":"common.schema.json#/$defs/prose"}},"required":["send"],"unevaluatedProperties":false};
 
-function validate243(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate247(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate243.evaluated;
+const evaluated0 = validate247.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
 if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
-if(!(validate163(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate163.errors : vErrors.concat(validate163.errors);
+if(!(validate166(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate166.errors : vErrors.concat(validate166.errors);
 errors = vErrors.length;
 }
 if(data && typeof data == "object" && !Array.isArray(data)){
@@ -9443,7 +9482,7 @@ errors++;
 if(data.send !== undefined){
 let data0 = data.send;
 if((typeof data0 !== "string") && (!(Array.isArray(data0)))){
-const err1 = {instancePath:instancePath+"/send",schemaPath:"#/properties/send/type",keyword:"type",params:{type: schema76.properties.send.type},message:"must be string,array"};
+const err1 = {instancePath:instancePath+"/send",schemaPath:"#/properties/send/type",keyword:"type",params:{type: schema77.properties.send.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err1];
 }
@@ -9479,14 +9518,14 @@ errors++;
 }
 }
 if(data.to !== undefined){
-if(!(validate123(data.to, {instancePath:instancePath+"/to",parentData:data,parentDataProperty:"to",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors);
+if(!(validate127(data.to, {instancePath:instancePath+"/to",parentData:data,parentDataProperty:"to",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate127.errors : vErrors.concat(validate127.errors);
 errors = vErrors.length;
 }
 }
 if(data.certificate !== undefined){
-if(!(validate123(data.certificate, {instancePath:instancePath+"/certificate",parentData:data,parentDataProperty:"certificate",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors);
+if(!(validate127(data.certificate, {instancePath:instancePath+"/certificate",parentData:data,parentDataProperty:"certificate",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate127.errors : vErrors.concat(validate127.errors);
 errors = vErrors.length;
 }
 }
@@ -9513,26 +9552,26 @@ vErrors.push(err5);
 }
 errors++;
 }
-validate243.errors = vErrors;
+validate247.errors = vErrors;
 return errors === 0;
 }
-validate243.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate247.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_verb_receive = validate247;
-const schema77 = {"description":"Take a part in.","type":"object","x-own":true,"x-verb":"receive","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"receive":{"description":"Parts taken in.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"certificate":{"description":"The certificate that comes with it.","$ref":"common.schema.json#/$defs/prose"}},"required":["receive"],"unevaluatedProperties":false};
+export const procedure_verb_receive = validate251;
+const schema78 = {"description":"Take a part in.","type":"object","x-own":true,"x-verb":"receive","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"receive":{"description":"Parts taken in.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"certificate":{"description":"The certificate that comes with it.","$ref":"common.schema.json#/$defs/prose"}},"required":["receive"],"unevaluatedProperties":false};
 
-function validate247(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate251(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate247.evaluated;
+const evaluated0 = validate251.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
 if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
-if(!(validate163(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate163.errors : vErrors.concat(validate163.errors);
+if(!(validate166(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate166.errors : vErrors.concat(validate166.errors);
 errors = vErrors.length;
 }
 if(data && typeof data == "object" && !Array.isArray(data)){
@@ -9549,7 +9588,7 @@ errors++;
 if(data.receive !== undefined){
 let data0 = data.receive;
 if((typeof data0 !== "string") && (!(Array.isArray(data0)))){
-const err1 = {instancePath:instancePath+"/receive",schemaPath:"#/properties/receive/type",keyword:"type",params:{type: schema77.properties.receive.type},message:"must be string,array"};
+const err1 = {instancePath:instancePath+"/receive",schemaPath:"#/properties/receive/type",keyword:"type",params:{type: schema78.properties.receive.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err1];
 }
@@ -9585,8 +9624,8 @@ errors++;
 }
 }
 if(data.certificate !== undefined){
-if(!(validate123(data.certificate, {instancePath:instancePath+"/certificate",parentData:data,parentDataProperty:"certificate",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors);
+if(!(validate127(data.certificate, {instancePath:instancePath+"/certificate",parentData:data,parentDataProperty:"certificate",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate127.errors : vErrors.concat(validate127.errors);
 errors = vErrors.length;
 }
 }
@@ -9613,26 +9652,26 @@ vErrors.push(err5);
 }
 errors++;
 }
-validate247.errors = vErrors;
+validate251.errors = vErrors;
 return errors === 0;
 }
-validate247.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate251.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_verb_return = validate250;
-const schema78 = {"description":"Give a part back to its owner.","type":"object","x-own":true,"x-verb":"return","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"return":{"description":"Parts given back.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"to":{"description":"To whom.","$ref":"common.schema.json#/$defs/prose"}},"required":["return"],"unevaluatedProperties":false};
+export const procedure_verb_return = validate254;
+const schema79 = {"description":"Give a part back to its owner.","type":"object","x-own":true,"x-verb":"return","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"return":{"description":"Parts given back.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"to":{"description":"To whom.","$ref":"common.schema.json#/$defs/prose"}},"required":["return"],"unevaluatedProperties":false};
 
-function validate250(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate254(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate250.evaluated;
+const evaluated0 = validate254.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
 if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
-if(!(validate163(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate163.errors : vErrors.concat(validate163.errors);
+if(!(validate166(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate166.errors : vErrors.concat(validate166.errors);
 errors = vErrors.length;
 }
 if(data && typeof data == "object" && !Array.isArray(data)){
@@ -9649,7 +9688,7 @@ errors++;
 if(data.return !== undefined){
 let data0 = data.return;
 if((typeof data0 !== "string") && (!(Array.isArray(data0)))){
-const err1 = {instancePath:instancePath+"/return",schemaPath:"#/properties/return/type",keyword:"type",params:{type: schema78.properties.return.type},message:"must be string,array"};
+const err1 = {instancePath:instancePath+"/return",schemaPath:"#/properties/return/type",keyword:"type",params:{type: schema79.properties.return.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err1];
 }
@@ -9685,8 +9724,8 @@ errors++;
 }
 }
 if(data.to !== undefined){
-if(!(validate123(data.to, {instancePath:instancePath+"/to",parentData:data,parentDataProperty:"to",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors);
+if(!(validate127(data.to, {instancePath:instancePath+"/to",parentData:data,parentDataProperty:"to",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate127.errors : vErrors.concat(validate127.errors);
 errors = vErrors.length;
 }
 }
@@ -9713,26 +9752,26 @@ vErrors.push(err5);
 }
 errors++;
 }
-validate250.errors = vErrors;
+validate254.errors = vErrors;
 return errors === 0;
 }
-validate250.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate254.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_verb_discard = validate253;
-const schema79 = {"description":"Scrap a part.","type":"object","x-own":true,"x-verb":"discard","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"discard":{"description":"Parts to scrap.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"to":{"description":"Where to.","$ref":"common.schema.json#/$defs/prose"}},"required":["discard"],"unevaluatedProperties":false};
+export const procedure_verb_discard = validate257;
+const schema80 = {"description":"Scrap a part.","type":"object","x-own":true,"x-verb":"discard","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"discard":{"description":"Parts to scrap.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1},"to":{"description":"Where to.","$ref":"common.schema.json#/$defs/prose"}},"required":["discard"],"unevaluatedProperties":false};
 
-function validate253(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate257(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate253.evaluated;
+const evaluated0 = validate257.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
 if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
-if(!(validate163(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate163.errors : vErrors.concat(validate163.errors);
+if(!(validate166(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate166.errors : vErrors.concat(validate166.errors);
 errors = vErrors.length;
 }
 if(data && typeof data == "object" && !Array.isArray(data)){
@@ -9749,7 +9788,7 @@ errors++;
 if(data.discard !== undefined){
 let data0 = data.discard;
 if((typeof data0 !== "string") && (!(Array.isArray(data0)))){
-const err1 = {instancePath:instancePath+"/discard",schemaPath:"#/properties/discard/type",keyword:"type",params:{type: schema79.properties.discard.type},message:"must be string,array"};
+const err1 = {instancePath:instancePath+"/discard",schemaPath:"#/properties/discard/type",keyword:"type",params:{type: schema80.properties.discard.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err1];
 }
@@ -9785,8 +9824,8 @@ errors++;
 }
 }
 if(data.to !== undefined){
-if(!(validate123(data.to, {instancePath:instancePath+"/to",parentData:data,parentDataProperty:"to",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors);
+if(!(validate127(data.to, {instancePath:instancePath+"/to",parentData:data,parentDataProperty:"to",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate127.errors : vErrors.concat(validate127.errors);
 errors = vErrors.length;
 }
 }
@@ -9813,26 +9852,26 @@ vErrors.push(err5);
 }
 errors++;
 }
-validate253.errors = vErrors;
+validate257.errors = vErrors;
 return errors === 0;
 }
-validate253.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate257.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_verb_record = validate256;
-const schema80 = {"description":"Write something down.","type":"object","x-own":true,"x-verb":"record","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"record":{"description":"What is written down.","$ref":"common.schema.json#/$defs/prose"},"serial":{"description":"Parts whose serial number is written down.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1}},"required":["record"],"unevaluatedProperties":false};
+export const procedure_verb_record = validate260;
+const schema81 = {"description":"Write something down.","type":"object","x-own":true,"x-verb":"record","allOf":[{"$ref":"#/$defs/instruction-keys"}],"properties":{"record":{"description":"What is written down.","$ref":"common.schema.json#/$defs/prose"},"serial":{"description":"Parts whose serial number is written down.","type":["string","array"],"x-ref":"part","items":{"type":"string"},"minItems":1}},"required":["record"],"unevaluatedProperties":false};
 
-function validate256(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate260(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate256.evaluated;
+const evaluated0 = validate260.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
 if(evaluated0.dynamicItems){
 evaluated0.items = undefined;
 }
-if(!(validate163(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate163.errors : vErrors.concat(validate163.errors);
+if(!(validate166(data, {instancePath,parentData,parentDataProperty,rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate166.errors : vErrors.concat(validate166.errors);
 errors = vErrors.length;
 }
 if(data && typeof data == "object" && !Array.isArray(data)){
@@ -9847,15 +9886,15 @@ vErrors.push(err0);
 errors++;
 }
 if(data.record !== undefined){
-if(!(validate123(data.record, {instancePath:instancePath+"/record",parentData:data,parentDataProperty:"record",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors);
+if(!(validate127(data.record, {instancePath:instancePath+"/record",parentData:data,parentDataProperty:"record",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate127.errors : vErrors.concat(validate127.errors);
 errors = vErrors.length;
 }
 }
 if(data.serial !== undefined){
 let data1 = data.serial;
 if((typeof data1 !== "string") && (!(Array.isArray(data1)))){
-const err1 = {instancePath:instancePath+"/serial",schemaPath:"#/properties/serial/type",keyword:"type",params:{type: schema80.properties.serial.type},message:"must be string,array"};
+const err1 = {instancePath:instancePath+"/serial",schemaPath:"#/properties/serial/type",keyword:"type",params:{type: schema81.properties.serial.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err1];
 }
@@ -9913,18 +9952,18 @@ vErrors.push(err5);
 }
 errors++;
 }
-validate256.errors = vErrors;
+validate260.errors = vErrors;
 return errors === 0;
 }
-validate256.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate260.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_concession = validate259;
-const schema81 = {"description":"A finding that is let stand.","type":"object","properties":{"rule":{"description":"Id of the rule.","type":"string","x-ref":"rule"},"at":{"description":"The step it is let stand at.","type":"string","x-ref":"step"},"about":{"description":"The ids that the finding is about, where the step has several.","type":["string","array"],"items":{"type":"string"}},"because":{"description":"Why it may stand.","$ref":"common.schema.json#/$defs/prose"},"by":{"description":"Who allows it.","type":"string"},"until":{"description":"Last day on which it holds.","type":"string","pattern":"^\\d{4}-\\d{2}-\\d{2}$","x-date":true}},"required":["rule","because","by","until"],"additionalProperties":false,"x-own":true};
+export const procedure_concession = validate263;
+const schema82 = {"description":"A finding that is let stand.","type":"object","properties":{"rule":{"description":"Id of the rule.","type":"string","x-ref":"rule"},"at":{"description":"The step it is let stand at.","type":"string","x-ref":"step"},"about":{"description":"The ids that the finding is about, where the step has several.","type":["string","array"],"items":{"type":"string"}},"because":{"description":"Why it may stand.","$ref":"common.schema.json#/$defs/prose"},"by":{"description":"Who allows it.","type":"string"},"until":{"description":"Last day on which it holds.","type":"string","pattern":"^\\d{4}-\\d{2}-\\d{2}$","x-date":true}},"required":["rule","because","by","until"],"additionalProperties":false,"x-own":true};
 
-function validate259(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate263(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate259.evaluated;
+const evaluated0 = validate263.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -10011,7 +10050,7 @@ errors++;
 if(data.about !== undefined){
 let data2 = data.about;
 if((typeof data2 !== "string") && (!(Array.isArray(data2)))){
-const err7 = {instancePath:instancePath+"/about",schemaPath:"#/properties/about/type",keyword:"type",params:{type: schema81.properties.about.type},message:"must be string,array"};
+const err7 = {instancePath:instancePath+"/about",schemaPath:"#/properties/about/type",keyword:"type",params:{type: schema82.properties.about.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err7];
 }
@@ -10037,8 +10076,8 @@ errors++;
 }
 }
 if(data.because !== undefined){
-if(!(validate123(data.because, {instancePath:instancePath+"/because",parentData:data,parentDataProperty:"because",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors);
+if(!(validate127(data.because, {instancePath:instancePath+"/because",parentData:data,parentDataProperty:"because",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate127.errors : vErrors.concat(validate127.errors);
 errors = vErrors.length;
 }
 }
@@ -10057,7 +10096,7 @@ errors++;
 if(data.until !== undefined){
 let data6 = data.until;
 if(typeof data6 === "string"){
-if(!pattern19.test(data6)){
+if(!pattern18.test(data6)){
 const err10 = {instancePath:instancePath+"/until",schemaPath:"#/properties/until/pattern",keyword:"pattern",params:{pattern: "^\\d{4}-\\d{2}-\\d{2}$"},message:"must match pattern \""+"^\\d{4}-\\d{2}-\\d{2}$"+"\""};
 if(vErrors === null){
 vErrors = [err10];
@@ -10090,18 +10129,18 @@ vErrors.push(err12);
 }
 errors++;
 }
-validate259.errors = vErrors;
+validate263.errors = vErrors;
 return errors === 0;
 }
-validate259.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate263.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_reading = validate261;
-const schema82 = {"description":"A value that is read on the bench and used later.","type":"object","properties":{"name":{"description":"What is read, as the sheet prints it.","$ref":"common.schema.json#/$defs/prose"},"quantity":{"description":"The dimension of the value.","type":"string","enum":["torque","force","length","angle","temperature","pressure","mass","unbalance","time","rotational-speed","voltage","current","resistance","flow","ratio"]},"accept":{"description":"What is acceptable.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true};
+export const procedure_reading = validate265;
+const schema83 = {"description":"A value that is read on the bench and used later.","type":"object","properties":{"name":{"description":"What is read, as the sheet prints it.","$ref":"common.schema.json#/$defs/prose"},"quantity":{"description":"The dimension of the value.","type":"string","enum":["torque","force","length","angle","temperature","pressure","mass","unbalance","time","rotational-speed","voltage","current","resistance","flow","ratio"]},"accept":{"description":"What is acceptable.","type":["string","object"],"x-quantity":"any","x-by-build":true,"additionalProperties":{"type":"string"}},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}},"required":["name"],"additionalProperties":false,"x-own":true};
 
-function validate261(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate265(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate261.evaluated;
+const evaluated0 = validate265.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -10132,8 +10171,8 @@ errors++;
 }
 }
 if(data.name !== undefined){
-if(!(validate123(data.name, {instancePath:instancePath+"/name",parentData:data,parentDataProperty:"name",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors);
+if(!(validate127(data.name, {instancePath:instancePath+"/name",parentData:data,parentDataProperty:"name",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate127.errors : vErrors.concat(validate127.errors);
 errors = vErrors.length;
 }
 }
@@ -10150,7 +10189,7 @@ vErrors.push(err2);
 errors++;
 }
 if(!(((((((((((((((data1 === "torque") || (data1 === "force")) || (data1 === "length")) || (data1 === "angle")) || (data1 === "temperature")) || (data1 === "pressure")) || (data1 === "mass")) || (data1 === "unbalance")) || (data1 === "time")) || (data1 === "rotational-speed")) || (data1 === "voltage")) || (data1 === "current")) || (data1 === "resistance")) || (data1 === "flow")) || (data1 === "ratio"))){
-const err3 = {instancePath:instancePath+"/quantity",schemaPath:"#/properties/quantity/enum",keyword:"enum",params:{allowedValues: schema82.properties.quantity.enum},message:"must be equal to one of the allowed values"};
+const err3 = {instancePath:instancePath+"/quantity",schemaPath:"#/properties/quantity/enum",keyword:"enum",params:{allowedValues: schema83.properties.quantity.enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err3];
 }
@@ -10163,7 +10202,7 @@ errors++;
 if(data.accept !== undefined){
 let data2 = data.accept;
 if((typeof data2 !== "string") && (!(data2 && typeof data2 == "object" && !Array.isArray(data2)))){
-const err4 = {instancePath:instancePath+"/accept",schemaPath:"#/properties/accept/type",keyword:"type",params:{type: schema82.properties.accept.type},message:"must be string,object"};
+const err4 = {instancePath:instancePath+"/accept",schemaPath:"#/properties/accept/type",keyword:"type",params:{type: schema83.properties.accept.type},message:"must be string,object"};
 if(vErrors === null){
 vErrors = [err4];
 }
@@ -10188,8 +10227,8 @@ errors++;
 }
 }
 if(data.note !== undefined){
-if(!(validate123(data.note, {instancePath:instancePath+"/note",parentData:data,parentDataProperty:"note",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors);
+if(!(validate127(data.note, {instancePath:instancePath+"/note",parentData:data,parentDataProperty:"note",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate127.errors : vErrors.concat(validate127.errors);
 errors = vErrors.length;
 }
 }
@@ -10204,18 +10243,18 @@ vErrors.push(err6);
 }
 errors++;
 }
-validate261.errors = vErrors;
+validate265.errors = vErrors;
 return errors === 0;
 }
-validate261.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate265.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const procedure_figure = validate264;
-const schema83 = {"description":"A figure.","type":"object","properties":{"file":{"description":"Path of the SVG file, relative to this document.","type":"string","x-path":"figure"},"alt":{"description":"What the figure shows, in words, for whoever cannot see it.","$ref":"common.schema.json#/$defs/prose"},"caption":{"description":"The line printed below the figure.","$ref":"common.schema.json#/$defs/prose"}},"required":["file"],"additionalProperties":false,"x-own":true};
+export const procedure_figure = validate268;
+const schema84 = {"description":"A figure.","type":"object","properties":{"file":{"description":"Path of the SVG file, relative to this document.","type":"string","x-path":"figure"},"alt":{"description":"What the figure shows, in words, for whoever cannot see it.","$ref":"common.schema.json#/$defs/prose"},"caption":{"description":"The line printed below the figure.","$ref":"common.schema.json#/$defs/prose"}},"required":["file"],"additionalProperties":false,"x-own":true};
 
-function validate264(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate268(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate264.evaluated;
+const evaluated0 = validate268.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -10258,14 +10297,14 @@ errors++;
 }
 }
 if(data.alt !== undefined){
-if(!(validate123(data.alt, {instancePath:instancePath+"/alt",parentData:data,parentDataProperty:"alt",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors);
+if(!(validate127(data.alt, {instancePath:instancePath+"/alt",parentData:data,parentDataProperty:"alt",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate127.errors : vErrors.concat(validate127.errors);
 errors = vErrors.length;
 }
 }
 if(data.caption !== undefined){
-if(!(validate123(data.caption, {instancePath:instancePath+"/caption",parentData:data,parentDataProperty:"caption",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors);
+if(!(validate127(data.caption, {instancePath:instancePath+"/caption",parentData:data,parentDataProperty:"caption",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate127.errors : vErrors.concat(validate127.errors);
 errors = vErrors.length;
 }
 }
@@ -10280,18 +10319,18 @@ vErrors.push(err3);
 }
 errors++;
 }
-validate264.errors = vErrors;
+validate268.errors = vErrors;
 return errors === 0;
 }
-validate264.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate268.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
-export const settings = validate267;
-const schema84 = {"$schema":"https://json-schema.org/draft/2020-12/schema","title":"Witnessmark settings","description":"Settings for the documents in this folder and below; editor and command line read the same ones.","type":"object","additionalProperties":false,"required":["witnessmark"],"properties":{"witnessmark":{"description":"Version of the document format. Always 1.","type":"string","pattern":"^1$"},"severities":{"description":"Severity by rule id.","type":"object","x-ref-keys":"rule","additionalProperties":{"type":"string","enum":["error","warning","info","off"]}},"units":{"description":"First and second unit on the sheet, by dimension.","type":"object","properties":{"torque":{"description":"Units for torque, the first one leading.","type":["string","array"],"items":{"type":"string"},"maxItems":2},"length":{"description":"Units for length, the first one leading.","type":["string","array"],"items":{"type":"string"},"maxItems":2},"temperature":{"description":"Units for temperature, the first one leading.","type":["string","array"],"items":{"type":"string"},"maxItems":2},"pressure":{"description":"Units for pressure, the first one leading.","type":["string","array"],"items":{"type":"string"},"maxItems":2},"force":{"description":"Units for force, the first one leading.","type":["string","array"],"items":{"type":"string"},"maxItems":2},"mass":{"description":"Units for mass, the first one leading.","type":["string","array"],"items":{"type":"string"},"maxItems":2},"unbalance":{"description":"Units for unbalance, the first one leading.","type":["string","array"],"items":{"type":"string"},"maxItems":2}},"required":[],"additionalProperties":false},"paper":{"description":"Paper of the sheet.","type":"string","enum":["a4","letter"]},"sides":{"description":"Whether the sheet is printed on one side of the paper or on both.","type":"string","enum":["single","double"]},"language":{"description":"Language of the sheet.","type":"string","enum":["en","de","es"]},"revision-letters":{"description":"How revision letters are counted.","type":"object","properties":{"skip":{"description":"Letters that are left out, for example IOQSXZ.","type":"string"}},"required":[],"additionalProperties":false},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}}};
+export const settings = validate271;
+const schema85 = {"$schema":"https://json-schema.org/draft/2020-12/schema","title":"Witnessmark settings","description":"Settings for the documents in this folder and below; editor and command line read the same ones.","type":"object","additionalProperties":false,"required":["witnessmark"],"properties":{"witnessmark":{"description":"Version of the document format. Always 1.","type":"string","pattern":"^1$"},"severities":{"description":"Severity by rule id.","type":"object","x-ref-keys":"rule","additionalProperties":{"type":"string","enum":["error","warning","info","off"]}},"units":{"description":"First and second unit on the sheet, by dimension.","type":"object","properties":{"torque":{"description":"Units for torque, the first one leading.","type":["string","array"],"items":{"type":"string"},"maxItems":2},"length":{"description":"Units for length, the first one leading.","type":["string","array"],"items":{"type":"string"},"maxItems":2},"temperature":{"description":"Units for temperature, the first one leading.","type":["string","array"],"items":{"type":"string"},"maxItems":2},"pressure":{"description":"Units for pressure, the first one leading.","type":["string","array"],"items":{"type":"string"},"maxItems":2},"force":{"description":"Units for force, the first one leading.","type":["string","array"],"items":{"type":"string"},"maxItems":2},"mass":{"description":"Units for mass, the first one leading.","type":["string","array"],"items":{"type":"string"},"maxItems":2},"unbalance":{"description":"Units for unbalance, the first one leading.","type":["string","array"],"items":{"type":"string"},"maxItems":2}},"required":[],"additionalProperties":false},"paper":{"description":"Paper of the sheet.","type":"string","enum":["a4","letter"]},"sides":{"description":"Whether the sheet is printed on one side of the paper or on both.","type":"string","enum":["single","double"]},"language":{"description":"Language of the sheet.","type":"string","enum":["en","de","es"]},"written-in":{"description":"Language of the texts of the documents where they stand without one; usually `en`.","type":"string","enum":["en","de","es"]},"revision-letters":{"description":"How revision letters are counted.","type":"object","properties":{"skip":{"description":"Letters that are left out, for example IOQSXZ.","type":"string"}},"required":[],"additionalProperties":false},"note":{"description":"A remark for the writer and the reviewer; it is not printed as an instruction.","$ref":"common.schema.json#/$defs/prose"}}};
 
-function validate268(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate272(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate268.evaluated;
+const evaluated0 = validate272.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -10380,16 +10419,16 @@ errors++;
 }
 }
 }
-validate268.errors = vErrors;
+validate272.errors = vErrors;
 return errors === 0;
 }
-validate268.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate272.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 
 
-function validate267(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
+function validate271(data, {instancePath="", parentData, parentDataProperty, rootData=data, dynamicAnchors={}}={}){
 let vErrors = null;
 let errors = 0;
-const evaluated0 = validate267.evaluated;
+const evaluated0 = validate271.evaluated;
 if(evaluated0.dynamicProps){
 evaluated0.props = undefined;
 }
@@ -10408,7 +10447,7 @@ vErrors.push(err0);
 errors++;
 }
 for(const key0 in data){
-if(!((((((((key0 === "witnessmark") || (key0 === "severities")) || (key0 === "units")) || (key0 === "paper")) || (key0 === "sides")) || (key0 === "language")) || (key0 === "revision-letters")) || (key0 === "note"))){
+if(!(func1.call(schema85.properties, key0))){
 const err1 = {instancePath,schemaPath:"#/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key0},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err1];
@@ -10460,7 +10499,7 @@ vErrors.push(err4);
 errors++;
 }
 if(!((((data2 === "error") || (data2 === "warning")) || (data2 === "info")) || (data2 === "off"))){
-const err5 = {instancePath:instancePath+"/severities/" + key1.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/severities/additionalProperties/enum",keyword:"enum",params:{allowedValues: schema84.properties.severities.additionalProperties.enum},message:"must be equal to one of the allowed values"};
+const err5 = {instancePath:instancePath+"/severities/" + key1.replace(/~/g, "~0").replace(/\//g, "~1"),schemaPath:"#/properties/severities/additionalProperties/enum",keyword:"enum",params:{allowedValues: schema85.properties.severities.additionalProperties.enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err5];
 }
@@ -10500,7 +10539,7 @@ errors++;
 if(data3.torque !== undefined){
 let data4 = data3.torque;
 if((typeof data4 !== "string") && (!(Array.isArray(data4)))){
-const err8 = {instancePath:instancePath+"/units/torque",schemaPath:"#/properties/units/properties/torque/type",keyword:"type",params:{type: schema84.properties.units.properties.torque.type},message:"must be string,array"};
+const err8 = {instancePath:instancePath+"/units/torque",schemaPath:"#/properties/units/properties/torque/type",keyword:"type",params:{type: schema85.properties.units.properties.torque.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err8];
 }
@@ -10538,7 +10577,7 @@ errors++;
 if(data3.length !== undefined){
 let data6 = data3.length;
 if((typeof data6 !== "string") && (!(Array.isArray(data6)))){
-const err11 = {instancePath:instancePath+"/units/length",schemaPath:"#/properties/units/properties/length/type",keyword:"type",params:{type: schema84.properties.units.properties.length.type},message:"must be string,array"};
+const err11 = {instancePath:instancePath+"/units/length",schemaPath:"#/properties/units/properties/length/type",keyword:"type",params:{type: schema85.properties.units.properties.length.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err11];
 }
@@ -10576,7 +10615,7 @@ errors++;
 if(data3.temperature !== undefined){
 let data8 = data3.temperature;
 if((typeof data8 !== "string") && (!(Array.isArray(data8)))){
-const err14 = {instancePath:instancePath+"/units/temperature",schemaPath:"#/properties/units/properties/temperature/type",keyword:"type",params:{type: schema84.properties.units.properties.temperature.type},message:"must be string,array"};
+const err14 = {instancePath:instancePath+"/units/temperature",schemaPath:"#/properties/units/properties/temperature/type",keyword:"type",params:{type: schema85.properties.units.properties.temperature.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err14];
 }
@@ -10614,7 +10653,7 @@ errors++;
 if(data3.pressure !== undefined){
 let data10 = data3.pressure;
 if((typeof data10 !== "string") && (!(Array.isArray(data10)))){
-const err17 = {instancePath:instancePath+"/units/pressure",schemaPath:"#/properties/units/properties/pressure/type",keyword:"type",params:{type: schema84.properties.units.properties.pressure.type},message:"must be string,array"};
+const err17 = {instancePath:instancePath+"/units/pressure",schemaPath:"#/properties/units/properties/pressure/type",keyword:"type",params:{type: schema85.properties.units.properties.pressure.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err17];
 }
@@ -10652,7 +10691,7 @@ errors++;
 if(data3.force !== undefined){
 let data12 = data3.force;
 if((typeof data12 !== "string") && (!(Array.isArray(data12)))){
-const err20 = {instancePath:instancePath+"/units/force",schemaPath:"#/properties/units/properties/force/type",keyword:"type",params:{type: schema84.properties.units.properties.force.type},message:"must be string,array"};
+const err20 = {instancePath:instancePath+"/units/force",schemaPath:"#/properties/units/properties/force/type",keyword:"type",params:{type: schema85.properties.units.properties.force.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err20];
 }
@@ -10690,7 +10729,7 @@ errors++;
 if(data3.mass !== undefined){
 let data14 = data3.mass;
 if((typeof data14 !== "string") && (!(Array.isArray(data14)))){
-const err23 = {instancePath:instancePath+"/units/mass",schemaPath:"#/properties/units/properties/mass/type",keyword:"type",params:{type: schema84.properties.units.properties.mass.type},message:"must be string,array"};
+const err23 = {instancePath:instancePath+"/units/mass",schemaPath:"#/properties/units/properties/mass/type",keyword:"type",params:{type: schema85.properties.units.properties.mass.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err23];
 }
@@ -10728,7 +10767,7 @@ errors++;
 if(data3.unbalance !== undefined){
 let data16 = data3.unbalance;
 if((typeof data16 !== "string") && (!(Array.isArray(data16)))){
-const err26 = {instancePath:instancePath+"/units/unbalance",schemaPath:"#/properties/units/properties/unbalance/type",keyword:"type",params:{type: schema84.properties.units.properties.unbalance.type},message:"must be string,array"};
+const err26 = {instancePath:instancePath+"/units/unbalance",schemaPath:"#/properties/units/properties/unbalance/type",keyword:"type",params:{type: schema85.properties.units.properties.unbalance.type},message:"must be string,array"};
 if(vErrors === null){
 vErrors = [err26];
 }
@@ -10788,7 +10827,7 @@ vErrors.push(err30);
 errors++;
 }
 if(!((data18 === "a4") || (data18 === "letter"))){
-const err31 = {instancePath:instancePath+"/paper",schemaPath:"#/properties/paper/enum",keyword:"enum",params:{allowedValues: schema84.properties.paper.enum},message:"must be equal to one of the allowed values"};
+const err31 = {instancePath:instancePath+"/paper",schemaPath:"#/properties/paper/enum",keyword:"enum",params:{allowedValues: schema85.properties.paper.enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err31];
 }
@@ -10811,7 +10850,7 @@ vErrors.push(err32);
 errors++;
 }
 if(!((data19 === "single") || (data19 === "double"))){
-const err33 = {instancePath:instancePath+"/sides",schemaPath:"#/properties/sides/enum",keyword:"enum",params:{allowedValues: schema84.properties.sides.enum},message:"must be equal to one of the allowed values"};
+const err33 = {instancePath:instancePath+"/sides",schemaPath:"#/properties/sides/enum",keyword:"enum",params:{allowedValues: schema85.properties.sides.enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err33];
 }
@@ -10834,7 +10873,7 @@ vErrors.push(err34);
 errors++;
 }
 if(!(((data20 === "en") || (data20 === "de")) || (data20 === "es"))){
-const err35 = {instancePath:instancePath+"/language",schemaPath:"#/properties/language/enum",keyword:"enum",params:{allowedValues: schema84.properties.language.enum},message:"must be equal to one of the allowed values"};
+const err35 = {instancePath:instancePath+"/language",schemaPath:"#/properties/language/enum",keyword:"enum",params:{allowedValues: schema85.properties.language.enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err35];
 }
@@ -10844,12 +10883,10 @@ vErrors.push(err35);
 errors++;
 }
 }
-if(data["revision-letters"] !== undefined){
-let data21 = data["revision-letters"];
-if(data21 && typeof data21 == "object" && !Array.isArray(data21)){
-for(const key3 in data21){
-if(!(key3 === "skip")){
-const err36 = {instancePath:instancePath+"/revision-letters",schemaPath:"#/properties/revision-letters/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key3},message:"must NOT have additional properties"};
+if(data["written-in"] !== undefined){
+let data21 = data["written-in"];
+if(typeof data21 !== "string"){
+const err36 = {instancePath:instancePath+"/written-in",schemaPath:"#/properties/written-in/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err36];
 }
@@ -10858,10 +10895,8 @@ vErrors.push(err36);
 }
 errors++;
 }
-}
-if(data21.skip !== undefined){
-if(typeof data21.skip !== "string"){
-const err37 = {instancePath:instancePath+"/revision-letters/skip",schemaPath:"#/properties/revision-letters/properties/skip/type",keyword:"type",params:{type: "string"},message:"must be string"};
+if(!(((data21 === "en") || (data21 === "de")) || (data21 === "es"))){
+const err37 = {instancePath:instancePath+"/written-in",schemaPath:"#/properties/written-in/enum",keyword:"enum",params:{allowedValues: schema85.properties["written-in"].enum},message:"must be equal to one of the allowed values"};
 if(vErrors === null){
 vErrors = [err37];
 }
@@ -10871,9 +10906,12 @@ vErrors.push(err37);
 errors++;
 }
 }
-}
-else {
-const err38 = {instancePath:instancePath+"/revision-letters",schemaPath:"#/properties/revision-letters/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(data["revision-letters"] !== undefined){
+let data22 = data["revision-letters"];
+if(data22 && typeof data22 == "object" && !Array.isArray(data22)){
+for(const key3 in data22){
+if(!(key3 === "skip")){
+const err38 = {instancePath:instancePath+"/revision-letters",schemaPath:"#/properties/revision-letters/additionalProperties",keyword:"additionalProperties",params:{additionalProperty: key3},message:"must NOT have additional properties"};
 if(vErrors === null){
 vErrors = [err38];
 }
@@ -10883,15 +10921,9 @@ vErrors.push(err38);
 errors++;
 }
 }
-if(data.note !== undefined){
-if(!(validate268(data.note, {instancePath:instancePath+"/note",parentData:data,parentDataProperty:"note",rootData,dynamicAnchors}))){
-vErrors = vErrors === null ? validate268.errors : vErrors.concat(validate268.errors);
-errors = vErrors.length;
-}
-}
-}
-else {
-const err39 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(data22.skip !== undefined){
+if(typeof data22.skip !== "string"){
+const err39 = {instancePath:instancePath+"/revision-letters/skip",schemaPath:"#/properties/revision-letters/properties/skip/type",keyword:"type",params:{type: "string"},message:"must be string"};
 if(vErrors === null){
 vErrors = [err39];
 }
@@ -10900,8 +10932,38 @@ vErrors.push(err39);
 }
 errors++;
 }
-validate267.errors = vErrors;
+}
+}
+else {
+const err40 = {instancePath:instancePath+"/revision-letters",schemaPath:"#/properties/revision-letters/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(vErrors === null){
+vErrors = [err40];
+}
+else {
+vErrors.push(err40);
+}
+errors++;
+}
+}
+if(data.note !== undefined){
+if(!(validate272(data.note, {instancePath:instancePath+"/note",parentData:data,parentDataProperty:"note",rootData,dynamicAnchors}))){
+vErrors = vErrors === null ? validate272.errors : vErrors.concat(validate272.errors);
+errors = vErrors.length;
+}
+}
+}
+else {
+const err41 = {instancePath,schemaPath:"#/type",keyword:"type",params:{type: "object"},message:"must be object"};
+if(vErrors === null){
+vErrors = [err41];
+}
+else {
+vErrors.push(err41);
+}
+errors++;
+}
+validate271.errors = vErrors;
 return errors === 0;
 }
-validate267.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
+validate271.evaluated = {"props":true,"dynamicProps":false,"dynamicItems":false};
 

@@ -9,6 +9,7 @@ import type { Instruction } from './instructionKeys';
 import type { Names } from './names';
 import type { ProseReader } from './proseReader';
 import type { QuantityWords } from './quantityWords';
+import type { Untranslated } from './untranslated';
 
 /** The build that a sheet is for: as named, and the set of builds and outcomes that it leaves open. */
 export interface PickedSet {
@@ -69,6 +70,7 @@ export interface BuildContext {
   readonly options: SheetOptions;
   readonly writing: SheetWriting;
   readonly names: Names;
+  readonly untranslated: Untranslated;
   readonly quantities: QuantityWords;
   readonly conditions: ConditionWords;
   readonly prose: ProseReader;

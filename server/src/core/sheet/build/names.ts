@@ -4,8 +4,11 @@ import type { Consumable, Part, Tool } from '../../model/generated/types';
 import type { Entry, Prose } from '../../model/values';
 import { writingFor } from '../sentences';
 import type { Grammar, Thing } from '../sentences/grammar';
-import type { SheetLanguage } from '../sheet';
+import type { SheetLanguage, UntranslatedText } from '../sheet';
+import type { Untranslated } from './untranslated';
 import { oneValueIn } from './valuesIn';
+
+type Named = Pick<Thing, 'name' | 'entry' | 'language'>;
 
 /** What everything is called on the sheet. An id that nothing declares stands for itself. */
 export class Names {
@@ -14,36 +17,59 @@ export class Names {
   constructor(
     private readonly procedure: ProcedureView,
     private readonly language: SheetLanguage,
+    private readonly untranslated: Untranslated,
   ) {
     this.#grammar = writingFor(language).grammar;
   }
 
-  /** A text in the language of the sheet, else as the writer wrote it first. */
-  written(prose: Prose | undefined): string | undefined {
+  /** The same things named in another language, for a text that stands in it. */
+  in(language: SheetLanguage): Names {
+    return new Names(this.procedure, language, this.untranslated);
+  }
+
+  /** A text in the language of the sheet, else as the writer wrote it first, of which note is taken. */
+  written(prose: Prose | undefined, kind: UntranslatedText['kind'] = 'text'): string | undefined {
     if (prose === undefined) return undefined;
-    return prose.translations[this.language]?.text ?? prose.text;
+    const translation = prose.translations[this.language];
+    if (translation !== undefined) return translation.text;
+    const { writtenIn } = this.untranslated;
+    if (this.language === writtenIn) return prose.text;
+    this.untranslated.note(prose, kind);
+    return prose.translations[writtenIn]?.text ?? prose.text;
+  }
+
+  /** The language that `written` gives a text in, where it is not that of the sheet. */
+  otherLanguageOf(prose: Prose): SheetLanguage | undefined {
+    const { writtenIn } = this.untranslated;
+    return this.language === writtenIn || prose.translations[this.language] !== undefined ? undefined : writtenIn;
   }
 
   /** A name alone, where its document may write it with article and plural. */
   name(prose: Prose | undefined): string | undefined {
-    const entry = this.written(prose);
-    return entry === undefined ? undefined : this.#grammar.nameIn(entry);
+    if (prose === undefined) return undefined;
+    const entry = this.written(prose, 'name');
+    return entry === undefined || this.otherLanguageOf(prose) !== undefined ? entry : this.#grammar.nameIn(entry);
   }
 
   part(id: string, where: BuildSet): Thing {
     const part = this.procedure.family?.part(id);
     const count = part && this.#pieces(part, where);
-    return { kind: 'part', ...this.#named(part?.name, id), count, sort: part?.kind?.value };
+    return { kind: 'part', ...this.#named(part?.name, id, 'part'), count, sort: part?.kind?.value };
   }
 
   tool(id: string, count = 1): Thing {
     const tool = this.procedure.tools.get(id)?.entry.value;
-    return { kind: 'tool', ...this.#named(tool?.name, id), count, sort: tool?.kind?.value };
+    return { kind: 'tool', ...this.#named(tool?.name, id, 'tool'), count, sort: tool?.kind?.value };
   }
 
   consumable(id: string): Thing {
     const consumable = this.procedure.consumables.get(id)?.entry.value;
-    return { kind: 'consumable', ...this.#named(consumable?.name, id), count: 1, sort: consumable?.kind?.value };
+    return {
+      kind: 'consumable',
+      ...this.#named(consumable?.name, id, 'consumable'),
+      count: 1,
+      sort: consumable?.kind?.value,
+    };
   }
 
   toolItem(id: string): StoresItem<Tool> | undefined {
@@ -66,10 +92,11 @@ export class Names {
 
   variant(id: string): string {
     const variant = this.procedure.family?.value.variants?.find((one) => one.id.id === id)?.value;
-    return this.written(variant?.name) || id;
+    // Variants have proper names, which read alike in every language.
+    return variant?.name?.translations[this.language]?.text || variant?.name?.text || id;
   }
 
-  #valueName(id: string): Pick<Thing, 'name' | 'entry'> {
+  #valueName(id: string): Named {
     const family = this.procedure.family?.value;
     const named: (readonly Entry<{ readonly name?: Prose }>[] | undefined)[] = [
       this.procedure.value.readings,
@@ -86,9 +113,11 @@ export class Names {
     return { name: known ? inWords(id) : id };
   }
 
-  #named(prose: Prose | undefined, id: string): Pick<Thing, 'name' | 'entry'> {
-    const entry = this.written(prose);
-    if (entry === undefined || entry === '') return { name: id };
+  #named(prose: Prose | undefined, id: string, kind: UntranslatedText['kind'] = 'name'): Named {
+    const entry = this.written(prose, kind);
+    if (prose === undefined || entry === undefined || entry === '') return { name: id };
+    const language = this.otherLanguageOf(prose);
+    if (language !== undefined) return { name: writingFor(language).grammar.nameIn(entry), language };
     const name = this.#grammar.nameIn(entry);
     return name === entry ? { name } : { name, entry };
   }

@@ -1,9 +1,10 @@
 import type { ProcedureView } from '../../analysis/procedureView';
 import type { BuildSet } from '../../builds';
 import type { Mention, Prose as WrittenProse } from '../../model/values';
+import { writingFor } from '../sentences';
 import { join, type Thing } from '../sentences/grammar';
 import type { SheetWriting } from '../sentences/language';
-import type { Prose, Run } from '../sheet';
+import type { Prose, Run, SheetLanguage } from '../sheet';
 import type { Names } from './names';
 
 const MENTION = /<(?:(?<kind>[a-z-]+)\/)?(?<id>[a-z][a-z0-9-]{2,})>/gu;
@@ -22,7 +23,12 @@ export class ProseReader {
 
   read(prose: WrittenProse | undefined): Prose {
     const written = this.names.written(prose);
-    return written === undefined ? [] : this.readText(written.trim());
+    if (prose === undefined || written === undefined) return [];
+    const language = this.names.otherLanguageOf(prose);
+    if (language === undefined) return this.readText(written.trim());
+    return this.#inItsOwn(language)
+      .readText(written.trim())
+      .map((run) => ({ ...run, lang: language }));
   }
 
   readText(written: string): Prose {
@@ -35,6 +41,12 @@ export class ProseReader {
     }
     const whole = join(...pieces, written.slice(from));
     return this.writing.grammar.contract?.(whole) ?? whole;
+  }
+
+  /** What is not translated stays whole in its own language, with the names that it mentions. */
+  #inItsOwn(language: SheetLanguage): ProseReader {
+    const { procedure, names, stepNumbers, where } = this;
+    return new ProseReader(procedure, names.in(language), writingFor(language), stepNumbers, where);
   }
 
   step(id: string): Prose {
