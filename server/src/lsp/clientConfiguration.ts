@@ -51,6 +51,8 @@ export function readConfiguration(sent: unknown): ClientConfiguration {
     paper: oneOf(table.paper, PAPERS) ?? DEFAULT_CONFIGURATION.paper,
     sides: oneOf(table.sides, SIDES) ?? DEFAULT_CONFIGURATION.sides,
     language: oneOf(table.language, LANGUAGES) ?? DEFAULT_CONFIGURATION.language,
+    // What documents are written in is theirs to say, not the reader's.
+    writtenIn: DEFAULT_CONFIGURATION.writtenIn,
     severities: mapOf(tableOf(table, 'severities'), (value) => oneOf(value, SEVERITIES)),
     units: mapOf(tableOf(table, 'units'), symbolsOf),
     hints: choices(tableOf(table, 'hints'), DEFAULT_CONFIGURATION.hints),
