@@ -32,7 +32,7 @@ describe('boxes for pieces and passes', () => {
 
   test('have a row for the angle that follows', async () => {
     expect((await gridOf('- tighten: stretch-bolt'))?.rows).toEqual([
-      { kind: 'final' },
+      { kind: 'torque' },
       { kind: 'angle', angle: '110°' },
     ]);
   });

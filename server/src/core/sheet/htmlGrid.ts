@@ -52,6 +52,8 @@ function rowLabel(row: GridRow, labels: Labels): string {
       return labels.finalPass;
     case 'only':
       return labels.tightened;
+    case 'torque':
+      return labels.torque;
     case 'angle':
       return row.angle === undefined ? labels.thenTurn : `${labels.thenTurn} ${row.angle}`;
   }

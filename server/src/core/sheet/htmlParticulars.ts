@@ -44,7 +44,7 @@ function renewalHtml({ part }: RenewalBox, labels: Labels): Html {
   return el(
     'ul',
     { class: 'choices renewal' },
-    el('li', {}, el('strong', {}, escapeHtml(`${part}:`))),
+    el('li', { class: 'renewed-part' }, el('strong', {}, escapeHtml(`${part}:`))),
     el('li', {}, ...box(labels.fateBenchUsed)),
     el('li', {}, ...box(labels.fateBenchRenewed)),
     el('li', {}, ...blankHtml(labels.newNumber)),

@@ -16,11 +16,12 @@ export interface TurnLine {
   turn?: Turn;
 }
 
-/** What one row of boxes is for. `only`: there is no other pass. */
+/** What one row of boxes is for. `only`: there is no other pass; `torque`: a further turn follows the one pass. */
 export type GridRow =
   | { kind: 'pass'; number: number }
   | { kind: 'final' }
   | { kind: 'only' }
+  | { kind: 'torque' }
   | { kind: 'angle'; angle?: string };
 
 /** A box for each piece in each pass, in as many bands as the pieces need to be told apart. */

@@ -4,7 +4,7 @@ import type { Ref } from '../../model/values';
 import { writeSentence } from '../sentences';
 import { closed, join } from '../sentences/grammar';
 import type { HoldFacts } from '../sentences/language';
-import type { Instruction as SheetInstruction } from '../sheet';
+import type { Instruction as SheetInstruction, TorqueCallout, TorqueSetting } from '../sheet';
 import type { BuildContext } from './buildContext';
 import { cautionsOf } from './cautions';
 import { choicesOf, type Memory, renewalsOf, turnedRefs, turnWords } from './choices';
@@ -55,7 +55,7 @@ function singleInstruction(
   const hold = holdOf(one, turned, context);
   const torque = torqueFor(one, where, hold, context);
   const turn = turnWords(one, turned, where, memory, context);
-  const decided = { where, turn, hold, torque: torque?.setting, discarded: memory.discarded.get(one) ?? [] };
+  const decided = { where, turn, hold, torque: saidTorque(torque), discarded: memory.discarded.get(one) ?? [] };
   const sentence = writeSentence(one, sentenceFacts(one, decided, context), context.writing);
   const rounds = memory.rounds.get(one) ?? 1;
   const reading = readingFor(one, where, rounds, context);
@@ -82,6 +82,12 @@ function singleInstruction(
 function holdOf(one: Instruction, turned: readonly Ref[], context: BuildContext): HoldFacts | undefined {
   if (one.verb !== 'tighten' && one.verb !== 'loosen' && one.verb !== 'remove') return undefined;
   return one.verb === 'remove' && one.hold === undefined ? undefined : holdFacts(one.hold, turned, context);
+}
+
+/** Where only the hand is open, the words say the value, and the boxes which way to turn. */
+function saidTorque(torque: TorqueCallout | undefined): TorqueSetting | undefined {
+  if (torque?.found === undefined || torque.setting.kind !== 'byOutcome') return torque?.setting;
+  return torque.setting.branches[0]?.setting;
 }
 
 function torqueFor(one: Instruction, where: BuildSet, hold: HoldFacts | undefined, context: BuildContext) {

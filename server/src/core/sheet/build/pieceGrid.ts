@@ -18,7 +18,7 @@ export function pieceGrid(
   if (count < 2 && rows.length < 2) return undefined;
   if (order.length !== count)
     return { rows, bands: lengthsOfBands(count).map((length) => ({ kind: 'boxes', count: length })) };
-  // A drawing of the writer shows the pieces as they are; ours must not contradict it.
+  // Where the writer has a drawing, ours must not contradict it.
   const svg = one.figure === undefined ? orderPicture(order) : undefined;
   if (svg === undefined) return { rows, bands: orderedBands(order) };
   const picture: SheetFigure = { id: 'order', alt: writing.phrases.inOrder(order), image: { kind: 'svg', svg } };
@@ -50,7 +50,8 @@ function gridRows(one: TightenInstruction, setting: TorqueSetting): GridRow[] {
   const angles = new Set(singleSettings(setting).map(angleOf));
   angles.delete(undefined);
   const [angle] = angles;
-  const last: GridRow = rows.length === 0 && angles.size === 0 ? { kind: 'only' } : { kind: 'final' };
+  const only: GridRow = angles.size === 0 ? { kind: 'only' } : { kind: 'torque' };
+  const last: GridRow = rows.length === 0 ? only : { kind: 'final' };
   if (angles.size === 0) return [...rows, last];
   return [...rows, last, angles.size === 1 && angle !== undefined ? { kind: 'angle', angle } : { kind: 'angle' }];
 }

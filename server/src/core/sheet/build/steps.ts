@@ -74,7 +74,9 @@ export function phasesOf(
 /** What the phase warns of stands at its first step, before the act. */
 function stepOf(one: PlannedStep, fromPhase: readonly Caution[], memory: Memory, context: BuildContext): SheetStep {
   const { step, id, number, where, inPhase } = one;
-  const instructions = (step.do ?? []).flatMap((each) => instructionsFor(each, where, memory, context));
+  const figures = figuresOf([...(step.figure ?? []), ...furtherFigures(step)], context);
+  const all = (step.do ?? []).flatMap((each) => instructionsFor(each, where, memory, context));
+  const instructions = figures.length === 0 ? all : all.map(withoutPicture);
   const condition = context.conditions.condition(where, inPhase);
   const sign = step.sign?.value;
   return {
@@ -87,11 +89,19 @@ function stepOf(one: PlannedStep, fromPhase: readonly Caution[], memory: Memory,
     people: Math.max(1, step.people?.value ?? 1),
     ...(sign === undefined ? {} : { sign: context.writing.phrases.signer(sign) }),
     cautions: [...fromPhase, ...cautionsOf(step, context)],
-    figures: figuresOf([...(step.figure ?? []), ...furtherFigures(step)], context),
+    figures,
     instructions,
     notes: [],
     findings: findingsAt(id, context),
   };
+}
+
+/** A drawing of the writer shows the pieces as they are; ours must not contradict it. */
+function withoutPicture(instruction: SheetInstruction): SheetInstruction {
+  const { torque } = instruction;
+  if (torque?.grid?.picture === undefined) return instruction;
+  const { picture: _, ...grid } = torque.grid;
+  return { ...instruction, torque: { ...torque, grid } };
 }
 
 /** An instruction shows one figure; those it names beyond that stand at the step. */
