@@ -1,6 +1,6 @@
 import type { BuildSet } from '../../builds';
 import type { BalanceInstruction, CalculateInstruction, Limit, MeasureInstruction } from '../../model/generated/types';
-import type { ByBuild, QuantityValue, Text } from '../../model/values';
+import type { ByBuild, Prose, QuantityValue } from '../../model/values';
 import type { Acceptance } from '../acceptance';
 import { capital } from '../sentences/grammar';
 import type { Reading } from '../sheet';
@@ -19,7 +19,7 @@ export function readingOf(
   const limit = limitOf(ref.id, context);
   const reading = readingFacts(ref.id, context);
   const accept = one.accept ?? limit?.accept ?? reading?.accept;
-  const places = one.verb === 'measure' ? placesOf(one, limit) : [];
+  const places = one.verb === 'measure' ? placesOf(one, limit, context) : [];
   return blanks(
     capital(context.names.value(ref.id).name),
     accept,
@@ -66,12 +66,12 @@ export function limitsText(
     .join('; ');
 }
 
-export function placesOf(one: MeasureInstruction, limit: Limit | undefined): string[] {
-  const places: readonly Text[] = one.places ?? limit?.places ?? [];
+export function placesOf(one: MeasureInstruction, limit: Limit | undefined, { names }: BuildContext): string[] {
+  const places: readonly Prose[] = one.places ?? limit?.places ?? [];
   const [first] = places;
   const count =
     places.length === 1 && first !== undefined && /^\d{1,2}$/u.test(first.text) ? Number(first.text) : undefined;
-  if (count === undefined) return places.map((place) => place.text);
+  if (count === undefined) return places.map((place) => names.name(place) ?? place.text);
   return Array.from({ length: Math.max(1, count) }, (_, index) => String(index + 1));
 }
 

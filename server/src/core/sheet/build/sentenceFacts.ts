@@ -35,7 +35,7 @@ export function sentenceFacts(one: Instruction, decided: Decided, context: Build
     locate: placing(one, 'locate', context),
     torque: decided.torque,
     inOrder: one.verb === 'tighten' ? inOrderOf(one, procedure.family?.part(one.tighten?.[0]?.id ?? '')) : [],
-    places: one.verb === 'measure' ? placesOf(one, limitOf(one.measure?.id ?? '', context)) : [],
+    places: one.verb === 'measure' ? placesOf(one, limitOf(one.measure?.id ?? '', context), context) : [],
     from: one.verb === 'calculate' ? (one.from ?? limitOf(one.calculate?.id ?? '', context)?.from ?? []) : [],
     sizes: sizesOf(one, context),
     findable: one.verb === 'identify' ? findableValues(one.identify?.id, context) : [],
