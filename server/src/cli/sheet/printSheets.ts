@@ -19,6 +19,8 @@ export interface Printed {
   readonly failed: number;
 }
 
+const LANGUAGES: { readonly [Language in Sheet['language']]: string } = { en: 'English', de: 'German', es: 'Spanish' };
+
 interface Job {
   readonly open: OpenProcedure;
   readonly picked: ChosenBuild;
@@ -81,6 +83,11 @@ async function printOne(
   for (const figure of missingFigures(built))
     terminal.err(
       `witnessmark: the figure ${figure} has no drawing that can be printed; its words stand in its place\n`,
+    );
+  const missing = built.untranslated?.length ?? 0;
+  if (missing > 0)
+    terminal.err(
+      `witnessmark: ${plural(missing, 'text')} without a translation into ${LANGUAGES[built.language]}; the sheet lists them\n`,
     );
   terminal.out(
     `Wrote ${shown(target)} for ${picked.build.label}${errors === 0 ? '' : `; not released: ${plural(errors, 'error')}`}\n`,

@@ -105,8 +105,8 @@ function cellHtml(cell: FormCell, { labels }: HtmlContext): Html {
   }
 }
 
-function lineHtml({ text, strong }: CellText): Html {
-  return el('p', {}, strong ? el('strong', {}, escapeHtml(text)) : escapeHtml(text));
+function lineHtml({ text, strong, lang }: CellText): Html {
+  return el('p', { lang }, strong ? el('strong', {}, escapeHtml(text)) : escapeHtml(text));
 }
 
 function blankHtml({ label, unit }: { label: string; unit: string }): Html {

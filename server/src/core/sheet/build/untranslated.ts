@@ -50,9 +50,11 @@ function stepsByProse(planned: readonly PlannedStep[]): Map<unknown, StepPlace> 
 
 /** Every text for people within a value of a document; the syntax that it was read from is left aside. */
 function* prosesIn(value: unknown): Generator<object> {
-  if (Array.isArray(value)) for (const one of value) yield* prosesIn(one);
-  else if (typeof value === 'object' && value !== null) {
-    if ('translations' in value) yield value;
-    else for (const [key, inner] of Object.entries(value)) if (!/^(?:node|verbKey)$/u.test(key)) yield* prosesIn(inner);
-  }
+  if (typeof value !== 'object' || value === null || isSyntax(value)) return;
+  if ('translations' in value) yield value;
+  else for (const inner of Object.values(value)) yield* prosesIn(inner);
+}
+
+function isSyntax(value: object): boolean {
+  return 'item' in value && 'from' in value;
 }

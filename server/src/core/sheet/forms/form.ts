@@ -1,4 +1,4 @@
-import type { Condition, Prose, StepPlace } from '../sheet';
+import type { Condition, Prose, SheetLanguage, StepPlace } from '../sheet';
 
 /**
  * What stands before and after the steps, as a paper form: words, and places to write and tick in. It is decided once,
@@ -72,6 +72,8 @@ export type FormCell =
 export interface CellText {
   text: string;
   strong: boolean;
+  /** The language of the words, where it is not that of the sheet. */
+  lang?: SheetLanguage;
 }
 
 export interface CellBlank {

@@ -6,6 +6,7 @@ import { layOutForms, safetyForms } from './frontForms';
 import { installerForms, slipForms } from './handedOverForms';
 import { receivedForm } from './receivedForm';
 import { recordForm } from './recordForm';
+import { untranslatedForm } from './untranslatedForm';
 
 /** All that stands around the steps as forms, in the order in which it is printed. */
 export interface SheetForms {
@@ -25,7 +26,7 @@ export function formsOf(sheet: Sheet, labels: Labels): SheetForms {
   return {
     safety: safetyForms(sheet, labels),
     received: sheet.asReceived === undefined ? [] : [receivedForm(sheet.asReceived, labels)],
-    layOut: layOutForms(sheet, labels),
+    layOut: [...layOutForms(sheet, labels), ...untranslatedForm(sheet, labels)],
     tally: tallyForm(sheet, labels),
     lastLook: [lastLookForm(sheet, labels)],
     record: [recordForm(sheet, labels)],

@@ -223,6 +223,13 @@ export const english = {
   capsRemoved: 'Taken off at installation',
   engine: 'Engine or machine',
   fittedBy: 'Fitted by',
+  untranslated: 'Texts without a translation',
+  untranslatedOne: '1 text has no translation in the language of this sheet and is printed as its document has it.',
+  untranslatedMany:
+    '{count} texts have no translation in the language of this sheet and are printed as their documents have them.',
+  untranslatedKind: 'Kind',
+  untranslatedName: 'Name',
+  untranslatedText: 'Text',
   end: 'End of sheet',
   page: 'Page {page} of {pages}',
   footer: '{document} · revision {revision} · {build}',

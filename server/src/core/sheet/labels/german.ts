@@ -228,6 +228,13 @@ export const german: Labels = {
   capsRemoved: 'Beim Einbau abgenommen',
   engine: 'Motor oder Maschine',
   fittedBy: 'Eingebaut von',
+  untranslated: 'Texte ohne Übersetzung',
+  untranslatedOne: '1 Text ist nicht in die Sprache dieses Blatts übersetzt und steht hier wie im Dokument.',
+  untranslatedMany:
+    '{count} Texte sind nicht in die Sprache dieses Blatts übersetzt und stehen hier wie in den Dokumenten.',
+  untranslatedKind: 'Art',
+  untranslatedName: 'Benennung',
+  untranslatedText: 'Text',
   end: 'Ende des Blatts',
   page: 'Seite {page} von {pages}',
   footer: '{document} · Revision {revision} · {build}',

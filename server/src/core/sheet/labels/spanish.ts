@@ -227,6 +227,13 @@ export const spanish: Labels = {
   capsRemoved: 'Retirados en el montaje',
   engine: 'Motor o máquina',
   fittedBy: 'Montado por',
+  untranslated: 'Textos sin traducción',
+  untranslatedOne: '1 texto no está traducido al idioma de esta hoja y se imprime como está en su documento.',
+  untranslatedMany:
+    '{count} textos no están traducidos al idioma de esta hoja y se imprimen como están en sus documentos.',
+  untranslatedKind: 'Tipo',
+  untranslatedName: 'Nombre',
+  untranslatedText: 'Texto',
   end: 'Fin de la hoja',
   page: 'Página {page} de {pages}',
   footer: '{document} · revisión {revision} · {build}',
