@@ -23,6 +23,7 @@ const namesNotTexts = new Set([
   'hand',
   'signalWord',
   'language',
+  'lang',
   'paper',
   'sides',
   'path',

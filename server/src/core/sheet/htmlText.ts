@@ -85,20 +85,21 @@ export function proseHtml(prose: Prose): Html {
 }
 
 function runHtml(run: Run): Html {
+  const { lang } = run;
   const text = escapeHtml(run.text);
   switch (run.kind) {
     case 'text':
-      return text;
+      return lang === undefined ? text : el('span', { lang }, text);
     case 'strong':
-      return el('strong', {}, text);
+      return el('strong', { lang }, text);
     case 'quantity':
-      return el('strong', { class: 'quantity' }, text);
+      return el('strong', { class: 'quantity', lang }, text);
     case 'stepLink':
-      return el('a', { href: `#step-${run.step}` }, text);
+      return el('a', { href: `#step-${run.step}`, lang }, text);
     case 'part':
     case 'tool':
     case 'consumable':
-      return el('span', { class: run.kind }, text);
+      return el('span', { class: run.kind, lang }, text);
   }
 }
 
