@@ -1,5 +1,5 @@
 import { bandOf, footLabel } from '../core/sheet/filledLabels';
-import { formsOf } from '../core/sheet/forms';
+import { formsOf, type SheetForms } from '../core/sheet/forms';
 import { headerFacts } from '../core/sheet/htmlFront';
 import { labelsFor } from '../core/sheet/labels';
 import { breakLongWords, mapTexts, printableText } from '../core/sheet/printableText';
@@ -42,22 +42,23 @@ const namesNotTexts = new Set([
   'choiceFields',
   'initialsField',
   'signFields',
-  'installationFields',
+  'notesField',
+  'toolField',
 ]);
 
-/** A sheet for paper, or one whose boxes and blanks are marked so that fields can be laid over them. */
-export type SheetVariant = 'print' | 'fillable';
-
-/** Turns a sheet into the template's files, or says why it cannot be printed as it stands. */
+/**
+ * Turns a sheet into the template's files, or says why it cannot be printed as it stands. With forms whose boxes and
+ * blanks have names, the places of all fields are marked.
+ */
 export function preparePrintJob(
   sheet: Sheet,
   given: FigureFiles,
   fonts: PdfFonts,
-  variant: SheetVariant = 'print',
+  named?: SheetForms,
 ): JobFiles | { problem: PdfProblem } {
   const placed = placeFigures(withoutFindings(sheet), given);
   const proof = placeProof(placed.sheet, labelsFor(sheet.language));
-  const marks = variant === 'fillable' ? { fillable: true } : {};
+  const marks = named === undefined ? {} : { fillable: true, forms: named };
   const written = { ...templateData(withoutSources(placed.sheet)), proof: proof.placed, ...marks };
   const data = mapTexts(written, (text) => breakLongWords(printableText(text)), namesNotTexts);
   const missing = missingGlyphs([...textsOf(data), ...placed.texts], fonts);

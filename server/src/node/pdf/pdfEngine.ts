@@ -4,8 +4,8 @@ import type { DrawnSheet } from '../../pdf/drawnPages';
 import type { FigureFiles } from '../../pdf/figures';
 import { finishPdf } from '../../pdf/finishPdf';
 import { layFields } from '../../pdf/form/layFields';
-import { sheetForm } from '../../pdf/form/sheetForm';
-import { preparePrintJob, type SheetVariant } from '../../pdf/printJob';
+import { type SheetVariant, sheetForm } from '../../pdf/form/sheetForm';
+import { preparePrintJob } from '../../pdf/printJob';
 import type { PdfProblem } from '../../pdf/problem';
 import type { PdfStandard } from '../../pdf/xmp';
 import { readPdfAssets } from './assets';
@@ -40,14 +40,13 @@ export async function renderPdf(
   options: PdfOptions = {},
 ): Promise<Uint8Array | { problem: PdfProblem }> {
   try {
-    const variant = options.variant ?? 'print';
-    const form = sheetForm(sheet, variant);
-    const files = preparePrintJob(form.sheet, figures, readPdfAssets().fonts, variant);
+    const form = sheetForm(sheet, options.variant ?? 'print');
+    const files = preparePrintJob(form.sheet, figures, readPdfAssets().fonts, form.named?.forms);
     if ('problem' in files) return files;
     const printed = await (await carrierFor(options)).typeset(files);
     if (!('problem' in printed)) {
       const finished = finishPdf(printed, sheet, options.standard ?? 'ua');
-      return form.plan === undefined || 'problem' in finished ? finished : await layFields(finished, form.plan);
+      return form.named === undefined || 'problem' in finished ? finished : await layFields(finished, form.named.plan);
     }
     if (printed.problem.kind === 'noEngine') warmCarriers.delete(carrierKey(options));
     return printed;

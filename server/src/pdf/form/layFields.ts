@@ -10,6 +10,8 @@ import { structureParents, tagAsForm } from './structure';
 
 /** Set in the file of a document that has a field for a signature (ISO 32000-1, table 219). */
 const SIGNATURES_EXIST = 1;
+/** Of a text over several lines (ISO 32000-1, table 228). */
+const MULTILINE = 1 << 12;
 const TEXT_LOOK = '/Helv 11 Tf 0 g';
 const TICK_LOOK = '/ZaDb 0 Tf 0 g';
 
@@ -70,13 +72,14 @@ class FieldLayer {
   }
 
   #fieldEntries(field: FormField): [string, PdfObject][] {
-    const { PdfName, PdfString } = this.library;
+    const { PdfName, PdfNumber, PdfString } = this.library;
     const type = field.kind === 'signature' ? 'Sig' : isTicked(field) ? 'Btn' : 'Tx';
     const entries: [string, PdfObject][] = [
       ['FT', PdfName.of(type)],
       ['T', PdfString.fromString(field.name)],
       ['TU', PdfString.fromString(fieldTooltip(field))],
     ];
+    if (field.kind === 'text' && field.lines === 'many') entries.push(['Ff', PdfNumber.of(MULTILINE)]);
     return isTicked(field) ? [...entries, ['V', PdfName.of('Off')]] : entries;
   }
 

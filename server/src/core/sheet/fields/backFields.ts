@@ -1,23 +1,35 @@
-import { plain } from '../sentences/grammar';
-import type { Condition, FateGroup, Sheet, TemporaryLine } from '../sheet';
+import { fillLabel } from '../labels';
+import type { Condition, LooseEnd, Sheet, TemporaryLine } from '../sheet';
 import { type Asking, type FieldPlace, withNames } from './asking';
-import { always } from './formField';
+import { always, never } from './formField';
 import type { AskedInSteps } from './stepFields';
 
+/** The templates print so many boxes, and one blank for more. */
+const MOST_BOXES = 12;
+
+/** What is put on before the work. */
+export function nameWear({ safety }: Sheet, asking: Asking): Sheet['safety'] {
+  const at: FieldPlace = { path: ['wear'], words: asking.labels.safety, need: always };
+  return withNames(safety, { fields: safety.wear.map((item, index) => asking.tick(at, index + 1, item)) });
+}
+
 /** The tables behind the steps. What a step asks for already is the same field once more. */
-export function nameBack(sheet: Sheet, asked: AskedInSteps, asking: Asking): Partial<Sheet> {
+export function nameTables(sheet: Sheet, asked: AskedInSteps, asking: Asking): Partial<Sheet> {
   return {
     temporaries: sheet.temporaries.map((line, index) => nameTemporary(line, index, asking)),
-    fates: sheet.fates.map((group) => nameFates(group, asking)),
+    fates: sheet.fates.map((group) => ({
+      ...group,
+      lines: group.lines.map((line, index) => {
+        const at: FieldPlace = { path: ['fate', group.kind, index + 1], words: asking.labels.fates, need: never };
+        return { ...line, ...asking.condition(at, line.condition).entry };
+      }),
+    })),
     torqueTable: sheet.torqueTable.map((row, index) => {
-      const fields = asked.torques[index];
-      return { ...row, ...appliesAgain(row.condition, fields?.applies), fields: fields?.actual ?? [] };
+      const { applies, actual = [], at } = asked.torques[index] ?? {};
+      const what = `${row.fastener}: ${asking.labels.toolNumber}`;
+      const toolField = at === undefined ? undefined : asking.text({ ...at, need: never }, 'tool', what);
+      return withNames({ ...row, ...appliesAgain(row.condition, applies) }, { fields: actual, toolField });
     }),
-    recordTable: sheet.recordTable.map((row, index) => {
-      const fields = asked.readings[index];
-      return { ...row, ...appliesAgain(row.condition, fields?.applies), fields: fields?.blanks ?? [] };
-    }),
-    ...nameInstallation(sheet, asking),
   };
 }
 
@@ -26,31 +38,24 @@ function appliesAgain(condition: Condition | undefined, field: string | undefine
   return { condition: field === undefined ? condition : withNames(condition, { field }) };
 }
 
-/** A box for each piece that came out. */
+/** A box for each piece that came out, or one blank where there are too many to count by boxes. */
 function nameTemporary(line: TemporaryLine, index: number, asking: Asking): TemporaryLine {
-  const { labels } = asking;
-  const path = ['temporary', index + 1];
-  const { at, entry } = asking.condition({ path, words: labels.temporaries, need: always }, line.condition);
+  const place: FieldPlace = { path: ['temporary', index + 1], words: asking.labels.temporaries, need: always };
+  const { at, entry } = asking.condition(place, line.condition);
+  const named = { ...line, ...entry };
+  if (line.count > MOST_BOXES) {
+    const what = `${line.part}: ${asking.labels.cameOut} ${fillLabel(asking.labels.cameOutOf, { count: line.count })}`;
+    return withNames(named, { fields: [asking.text(at, 'out', what)] });
+  }
   const fields = Array.from({ length: line.count }, (_, piece) =>
     asking.field(at, ['out', piece + 1], { kind: 'tick', what: `${line.part}: ${piece + 1}` }),
   );
-  return withNames({ ...line, ...entry }, { fields });
+  return withNames(named, { fields });
 }
 
-function nameFates(group: FateGroup, asking: Asking): FateGroup {
-  const { labels } = asking;
-  const lines = group.lines.map((line, index) => {
-    const place: FieldPlace = { path: ['fate', group.kind, index + 1], words: labels.fates, need: always };
-    const { at, entry } = asking.condition(place, line.condition);
-    const named = { ...line, ...entry };
-    if (group.kind !== 'bench') return named;
-    const values = [labels.fateBenchUsed, labels.fateBenchRenewed];
-    return withNames(named, { fields: asking.choice(at, 'decided', values, line.part) });
+export function nameLooseEnds(ends: readonly LooseEnd[], phase: FieldPlace, asking: Asking): LooseEnd[] {
+  return ends.map((end, index) => {
+    const at = { ...phase, path: [...phase.path, 'loose', index + 1], need: never };
+    return { ...end, ...asking.condition(at, end.condition).entry };
   });
-  return { ...group, lines };
-}
-
-function nameInstallation(sheet: Sheet, asking: Asking): object {
-  const at: FieldPlace = { path: ['installation'], words: asking.labels.atInstallation, need: always };
-  return { installationFields: sheet.atInstallation.map((text, index) => asking.tick(at, index + 1, plain(text))) };
 }

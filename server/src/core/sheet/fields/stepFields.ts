@@ -2,28 +2,42 @@ import { timeLabel } from '../filledLabels';
 import { plain } from '../sentences/grammar';
 import type { Instruction, RenewalBox, SheetPhase, SheetStep, TimeBlank } from '../sheet';
 import { type Asking, type FieldPlace, withNames } from './asking';
+import { nameLooseEnds } from './backFields';
 import { always, never } from './formField';
 import { nameReadings } from './readingFields';
 import { type ActualFields, nameTorque, nameTurn } from './torqueFields';
 
-/** What the tables behind the steps ask for again, in the order in which the steps ask for it. */
+/** What tables and forms ask for again, in the order in which the steps ask for it. */
 export interface AskedInSteps {
-  readonly torques: ActualFields[];
-  readonly readings: { readonly applies?: string; readonly blanks: readonly string[] }[];
+  readonly torques: (ActualFields & { readonly at: FieldPlace })[];
+  readonly readings: {
+    readonly stepId: string;
+    readonly name: string;
+    readonly applies?: string;
+    readonly blanks: readonly string[];
+  }[];
+  readonly found: { readonly stepId: string; readonly fields: readonly string[] }[];
+  readonly renewals: {
+    readonly stepId: string;
+    readonly part: string;
+    readonly choices: readonly string[];
+    readonly number: string;
+  }[];
   /** The hold points by the id of their step. */
-  readonly holds: Map<string, { readonly applies?: string }>;
+  readonly holds: Map<string, SignFields>;
 }
 
 export function namePhases(
   phases: readonly SheetPhase[],
   asking: Asking,
 ): { phases: SheetPhase[]; asked: AskedInSteps } {
-  const asked: AskedInSteps = { torques: [], readings: [], holds: new Map() };
+  const asked: AskedInSteps = { torques: [], readings: [], found: [], renewals: [], holds: new Map() };
   const named = phases.map((phase, index) => {
     const at: FieldPlace = { path: ['phase', index + 1], words: phase.title, need: always };
     const condition = asking.condition(at, phase.condition);
     const steps = phase.steps.map((step) => nameStep(step, condition.at, asked, asking));
-    return { ...phase, ...condition.entry, steps };
+    const looseEnds = nameLooseEnds(phase.looseEnds, at, asking);
+    return { ...phase, ...condition.entry, steps, looseEnds };
   });
   return { phases: named, asked };
 }
@@ -36,7 +50,9 @@ function nameStep(step: SheetStep, inPhase: FieldPlace, asked: AskedInSteps, ask
   const instructions = step.instructions.map((one, index) =>
     nameInstruction(one, String(index + 1), { at, applies: field }, asked, asking),
   );
-  const hold = step.sign === undefined ? {} : { signFields: nameHoldPoint(step.sign, at, asking) };
+  const signFields = step.sign === undefined ? undefined : nameHoldPoint(step.sign, at, asking);
+  if (signFields !== undefined) asked.holds.set(step.id, signFields);
+  const hold = signFields === undefined ? {} : { signFields };
   return withNames({ ...step, ...condition.entry, instructions }, hold);
 }
 
@@ -80,7 +96,7 @@ function nameInstruction(
   const applies = condition.field ?? within.applies;
   const sentence = plain(one.text);
   const field = asking.tick(at, 'done', `${asking.labels.done}: ${sentence}`);
-  const named = nameBlanks({ ...one, ...condition.entry }, at, sentence, asking);
+  const named = nameBlanks({ ...one, ...condition.entry }, at, sentence, asked, asking);
   return withNames({ ...named, ...nameValues(one, at, applies, asked, asking), ...further() }, { field });
 
   // Only what went wrong is done over, and nobody knows that beforehand.
@@ -107,24 +123,30 @@ function nameValues(
   if (one.torque !== undefined) {
     const { torque, rows } = nameTorque(one.torque, at, applies, asking);
     values.torque = torque;
-    asked.torques.push(...rows);
+    asked.torques.push(...rows.map((row) => ({ ...row, at })));
   }
   if (one.reading !== undefined) {
     const { blanks, final } = nameReadings(one.reading, one.sum, at, asking);
-    asked.readings.push({ ...again, blanks: final });
+    asked.readings.push({ stepId: at.stepId ?? '', name: one.reading.name, ...again, blanks: final });
     return { ...values, ...blanks };
   }
   return values;
 }
 
-function nameBlanks(one: Instruction, at: FieldPlace, sentence: string, asking: Asking): Instruction {
+function nameBlanks(
+  one: Instruction,
+  at: FieldPlace,
+  sentence: string,
+  asked: AskedInSteps,
+  asking: Asking,
+): Instruction {
   const { turning, times, choices, renewals, record } = one;
   return {
     ...one,
     ...(turning && { turning: turning.map((line, index) => nameTurn(line, index, at, asking)) }),
     ...(times && { times: times.map((time, index) => nameTime(time, index, at, asking)) }),
-    ...(choices && nameChoices(choices, at, sentence, asking)),
-    ...(renewals && { renewals: renewals.map((box, index) => nameRenewal(box, index, at, asking)) }),
+    ...(choices && nameChoices(choices, at, sentence, asked, asking)),
+    ...(renewals && { renewals: renewals.map((box, index) => nameRenewal(box, index, at, asked, asking)) }),
     ...(record && {
       record: withNames(record, {
         fields: record.labels.map((label, index) => recordBlank(label, index, at, sentence, asking)),
@@ -133,11 +155,16 @@ function nameBlanks(one: Instruction, at: FieldPlace, sentence: string, asking: 
   };
 }
 
-function nameChoices(choices: readonly string[], at: FieldPlace, sentence: string, asking: Asking): object {
-  return {
-    choiceFields: asking.choice(at, 'found', choices, sentence),
-    initialsField: asking.text({ ...at, need: never }, 'found-by', asking.labels.initials),
-  };
+function nameChoices(
+  choices: readonly string[],
+  at: FieldPlace,
+  sentence: string,
+  asked: AskedInSteps,
+  asking: Asking,
+): object {
+  const choiceFields = asking.choice(at, 'found', choices, sentence);
+  asked.found.push({ stepId: at.stepId ?? '', fields: choiceFields });
+  return { choiceFields, initialsField: asking.text({ ...at, need: never }, 'found-by', asking.labels.initials) };
 }
 
 function recordBlank(label: string, index: number, at: FieldPlace, sentence: string, asking: Asking): string {
@@ -154,12 +181,14 @@ function nameTime(time: TimeBlank, index: number, at: FieldPlace, asking: Asking
   return withNames(time, { field });
 }
 
-function nameRenewal(box: RenewalBox, index: number, at: FieldPlace, asking: Asking): RenewalBox {
+function nameRenewal(box: RenewalBox, index: number, at: FieldPlace, asked: AskedInSteps, asking: Asking): RenewalBox {
   const { labels } = asking;
   const part = `part-${index + 1}`;
-  const [used, renewed] = asking.choice(at, part, [labels.fateBenchUsed, labels.fateBenchRenewed], box.part);
+  const choices = asking.choice(at, part, [labels.fateBenchUsed, labels.fateBenchRenewed], box.part);
+  const [used, renewed] = choices;
   const place = { ...at, path: [...at.path, part], need: never };
   const number = asking.text(place, 'number', `${box.part}: ${labels.newNumber}`);
   const initials = asking.text(place, 'initials', `${box.part}: ${labels.initials}`);
+  asked.renewals.push({ stepId: at.stepId ?? '', part: box.part, choices, number });
   return withNames(box, { fields: { used, renewed, number, initials } });
 }

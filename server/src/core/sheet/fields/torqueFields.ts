@@ -60,22 +60,29 @@ function nameBlank(setting: SingleSetting, at: FieldPlace, asking: Asking): Sing
   return withNames(setting, { field });
 }
 
+/** The templates print so many blanks for pieces, and one blank for more. */
+const MOST_PIECES = 6;
+
 function actualOf(
   { fastener, pieces = 1 }: TorqueCallout,
   setting: SingleSetting,
   at: FieldPlace,
   asking: Asking,
 ): string[] {
-  const accepts = setting.kind === 'one' ? setting.value.accepts : undefined;
   const what = fillLabel(asking.labels.actualTorque, { fastener });
-  return Array.from({ length: pieces }, (_, index) =>
-    asking.field(at, ['actual', ...(pieces === 1 ? [] : [index + 1])], {
+  if (pieces > MOST_PIECES) return [asking.text(at, 'actual', what)];
+  const stated = setting.kind === 'one' ? setting.value.accepts : undefined;
+  const unit = stated?.printedUnit ?? '';
+  const accepts = stated === undefined ? [] : [stated];
+  return Array.from({ length: pieces }, (_, index) => {
+    const parts = pieces === 1 ? ['actual'] : ['actual', index + 1];
+    return asking.field(at, parts, {
       kind: 'value',
-      unit: accepts?.printedUnit ?? '',
-      accepts: accepts === undefined ? [] : [accepts],
+      unit,
+      accepts,
       what: pieces === 1 ? what : `${what} ${index + 1}`,
-    }),
-  );
+    });
+  });
 }
 
 export function nameTurn(line: TurnLine, index: number, at: FieldPlace, asking: Asking): TurnLine {
