@@ -9,7 +9,7 @@ export const TODAY = '2026-11-01';
 /** Checks the document of an example among its files. */
 export async function checkExample(example: Example, today = TODAY): Promise<CheckResult> {
   const { workspace, document } = await openFiles(example.files, example.at);
-  return checkDocument(workspace.snapshot, document, { today });
+  return checkDocument(workspace.snapshot, document, { today, released: () => example.released });
 }
 
 /** The findings of one rule in an example, as `what is underlined: message (builds)`. */

@@ -1,8 +1,9 @@
 import type { Change } from '../core/review/change';
 import { compareVersions } from '../core/review/compareVersions';
 import { compareFindings, type FindingsChange } from '../core/review/findingsChange';
+import { releasedTexts } from '../core/review/releasedTexts';
 import { documentsOf, nameIn, type Version } from '../core/review/version';
-import { checkDocument } from '../core/rules/checkDocument';
+import { type CheckOptions, checkDocument } from '../core/rules/checkDocument';
 import type { Finding } from '../core/rules/finding';
 import type { ChosenTrees } from './history/chooseTrees';
 import { loadVersions } from './history/loadVersions';
@@ -23,7 +24,9 @@ export async function reviewTrees({ before, after }: ChosenTrees, today: string)
   const loaded = await loadVersions(before, after);
   const { changes, pairs } = compareVersions(loaded.before, loaded.after);
   const newNames = new Map(pairs.map((pair) => [pair.before.uri, nameIn(loaded.after, pair.after.uri)]));
-  const [old, now] = [findingsOf(loaded.before, today), findingsOf(loaded.after, today)];
+  const released = releasedTexts(loaded.before, pairs, changes);
+  const old = findingsOf(loaded.before, { today });
+  const now = findingsOf(loaded.after, { today, released: (uri) => released.get(uri) });
   const isOld = new Set(old);
   const nameOf = (finding: Finding) =>
     isOld.has(finding)
@@ -39,6 +42,6 @@ export async function reviewTrees({ before, after }: ChosenTrees, today: string)
   };
 }
 
-function findingsOf(version: Version, today: string): Finding[] {
-  return documentsOf(version).flatMap((document) => checkDocument(version.snapshot, document, { today }).findings);
+function findingsOf(version: Version, options: CheckOptions): Finding[] {
+  return documentsOf(version).flatMap((document) => checkDocument(version.snapshot, document, options).findings);
 }

@@ -4,6 +4,7 @@ import { kitViewOf } from '../analysis/kitView';
 import { type InstructionView, ProcedureView, type StepView } from '../analysis/procedureView';
 import { settingsFor } from '../analysis/settings';
 import type { Snapshot } from '../analysis/snapshot';
+import type { Uri } from '../analysis/uri';
 import type { Unit } from '../model/facts';
 import type { Concession, Instruction, Line, Part, Step } from '../model/generated/types';
 import type { Declared, Entry } from '../model/values';
@@ -14,13 +15,15 @@ import type { CheckOutcome, Rule } from './defineRule';
 import type { Finding } from './finding';
 import { type Listeners, listenersOf, type VisitorName } from './listeners';
 import { RULES } from './registry';
-import { type FindingDraft, type Reporting, RuleContext, type Surroundings } from './ruleContext';
+import { type FindingDraft, type ReleasedText, type Reporting, RuleContext, type Surroundings } from './ruleContext';
 import { StepMemory } from './stepMemory';
 
 export interface CheckOptions {
   /** The day for which dates are judged, as `2026-10-12`. */
   readonly today: string;
   readonly rules?: readonly Rule[];
+  /** The last released text of a document, by its URI; a check that compares nothing leaves it out. */
+  readonly released?: (uri: Uri) => ReleasedText | undefined;
 }
 
 /** A finding that a concession lets stand. It stays visible on the sheet and in a review. */
@@ -62,7 +65,9 @@ class DocumentCheck {
     const family = procedure?.family ?? kit?.family ?? FamilyView.of(document);
     const findingsIn: Surroundings['findingsIn'] = (other, changed) => checkDocument(other, changed, options).findings;
     const { today } = options;
-    this.#around = { snapshot, document, settings, today, ruleIds: RULE_IDS, procedure, family, kit, findingsIn };
+    const released = options.released?.(document.uri);
+    const parts = { procedure, family, kit, released };
+    this.#around = { snapshot, document, settings, today, ruleIds: RULE_IDS, ...parts, findingsIn };
     this.#listeners = listenersOf(this.#rules);
     this.#reporting = { rule: NO_RULE, emit: (draft) => this.#emit(draft) };
     this.#context = new RuleContext(this.#around, this.#reporting, undefined, undefined);
@@ -78,17 +83,18 @@ class DocumentCheck {
     if (unit !== undefined) this.#unit(unit, this.#context);
     this.#views();
     const matches = matchConcessions(procedure?.value.concessions ?? [], this.#found, this.#around.today);
+    const conceded = matches.flatMap(({ concession, conceded: finding }) =>
+      finding === undefined ? [] : [{ concession, finding }],
+    );
+    const letStand = new Set(conceded.map((one) => one.finding));
     const outcome: CheckOutcome = {
       findings: this.#found,
+      standing: this.#found.filter((finding) => !letStand.has(finding)),
       matches: matches.map((one) => one.all),
       rules: new Set(this.#rules.map((rule) => rule.id)),
     };
     const before = this.#found.length;
     this.#call('outcome', outcome, this.#context);
-    const conceded = matches.flatMap(({ concession, conceded: finding }) =>
-      finding === undefined ? [] : [{ concession, finding }],
-    );
-    const letStand = new Set(conceded.map((one) => one.finding));
     const late = this.#found.slice(before);
     const findings = [...this.#found.slice(0, before).filter((finding) => !letStand.has(finding)), ...late];
     return { findings: findings.sort(byPlace), conceded };

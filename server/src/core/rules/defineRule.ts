@@ -56,6 +56,8 @@ export interface Visitors<M extends Messages> {
 /** What the other rules found, as the rules about concessions look at it. */
 export interface CheckOutcome {
   readonly findings: readonly Finding[];
+  /** Those of them that no concession lets stand. */
+  readonly standing: readonly Finding[];
   /** For each concession of the procedure, in order: the findings that it matches. */
   readonly matches: readonly (readonly Finding[])[];
   /** Ids of the rules that looked. */

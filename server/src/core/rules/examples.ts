@@ -1,3 +1,4 @@
+import type { ReleasedText } from './ruleContext';
 import { EXAMPLE_FAMILY, EXAMPLE_HEAD, EXAMPLE_KIT, EXAMPLE_PATHS, EXAMPLE_STORES } from './exampleDocuments';
 
 /** An example of a rule: what is shown in the documentation, and the documents in which it really runs. */
@@ -8,6 +9,8 @@ export interface Example {
   readonly at: string;
   /** All documents by relative path. */
   readonly files: Readonly<Record<string, string>>;
+  /** The released text that it is compared with, for a rule about what has changed since. */
+  readonly released?: ReleasedText;
 }
 
 const BASE: Readonly<Record<string, string>> = {

@@ -25,8 +25,17 @@ export interface Surroundings {
   /** The family that the document is, or is for. */
   readonly family: FamilyView | undefined;
   readonly kit: KitView | undefined;
+  /** The released text that this one is compared with, where somebody compares. */
+  readonly released: ReleasedText | undefined;
   /** What the same check finds in another reading of the document, so that a fix can be proved before it is offered. */
   findingsIn(snapshot: Snapshot, document: SyntaxDocument): readonly Finding[];
+}
+
+/** The last released text of a procedure, and what has changed since that a revision must be raised for. */
+export interface ReleasedText {
+  readonly revision: string;
+  /** Each change in a line, the worst first. */
+  readonly changes: readonly string[];
 }
 
 /** A change that a fix makes: a range of this document, or a span of another one. */
