@@ -30,12 +30,12 @@ function foundRows(context: BuildContext): FoundRow[] {
     const id = use.instruction.verb === 'identify' ? use.instruction.identify?.id : undefined;
     if (id !== undefined) byId.set(id, [...(byId.get(id) ?? []), use]);
   }
-  return [...byId].map(([id, uses]) => ({
-    what: capital(context.names.value(id).name),
-    values: findableValues(id, context).map(capital),
-    ...conditioned(anyOf(uses, context), context),
-    at: stepsOf(uses),
-  }));
+  return [...byId].flatMap(([id, uses]) => {
+    const where = anyOf(uses, context).and(context.procedure.space.outcomeExists(id));
+    if (where.isEmpty) return [];
+    const values = findableValues(id, context).map(capital);
+    return [{ what: capital(context.names.value(id).name), values, ...conditioned(where, context), at: stepsOf(uses) }];
+  });
 }
 
 /** Nothing is measured "before" where nothing comes off. */

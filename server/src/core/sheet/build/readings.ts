@@ -23,7 +23,8 @@ export function readingOf(
   return blanks(
     capital(context.names.value(ref.id).name),
     accept,
-    reading?.quantity?.value,
+    // What is only written down is written in the unit of the limit all the same.
+    reading?.quantity?.value ?? (limit && limitDimension(limit.accept)),
     limit !== undefined,
     where,
     context,
