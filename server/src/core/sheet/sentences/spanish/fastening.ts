@@ -35,9 +35,11 @@ function torqueWords(facts: SentenceFacts): Prose {
 
 function settingWords(setting: TorqueSetting): Prose {
   if (setting.kind === 'blank')
-    return join(' a ', quantity('____________'), ' (par no indicado: pregunte antes de apretar)');
+    return join(' a un par de ', quantity('____________'), ' (no indicado: pregunte antes de apretar)');
   if (setting.kind === 'byOutcome') return [];
-  return setting.value.passes.length === 0 ? join(' a ', finalWords(setting.value)) : passWords(setting.value);
+  return setting.value.passes.length === 0
+    ? join(' a un par de ', finalWords(setting.value))
+    : passWords(setting.value);
 }
 
 function passWords(value: TorqueValue): Prose {

@@ -12,8 +12,9 @@ export const finding: Pick<
   'identify' | 'inspect' | 'measure' | 'calculate' | 'choose' | 'balance' | 'check'
 > = {
   identify: (one, facts) => {
-    const found = grammar.or(facts.findable.map((value) => [strong(foundWord(value))]));
-    const what = one.identify === undefined ? join('…') : grammar.the(facts.value(one.identify));
+    const thing = one.identify && facts.value(one.identify);
+    const found = grammar.or(facts.findable.map((value) => [strong(foundWord(value, thing?.name))]));
+    const what = thing === undefined ? join('…') : grammar.the(thing);
     return sentences(
       join('Averigüe ', what, helpedBy(one, facts), found.length > 0 && join(': ', found), '.'),
       'Marque lo que encuentre.',

@@ -4,7 +4,16 @@ import { join, type Piece, quantity, sentences, strong } from '../grammar';
 import type { SentenceFacts, VerbWriters } from '../language';
 import { agreeing, spanishGrammar as grammar } from './grammar';
 import { nounOfThing } from './thingNouns';
-import { directionWords, helpedBy, holdSentence, parts, placingSentences, things, turnSentence } from './words';
+import {
+  directionWords,
+  helpedBy,
+  holdSentence,
+  ofParts,
+  parts,
+  placingSentences,
+  things,
+  turnSentence,
+} from './words';
 
 /** Verbs that take a part off, put it on or set it in its place. */
 export const fitting: Pick<VerbWriters, 'remove' | 'install' | 'press' | 'align' | 'mark' | 'adjust'> = {
@@ -46,12 +55,12 @@ export const fitting: Pick<VerbWriters, 'remove' | 'install' | 'press' | 'align'
     ),
   align: (one, facts) =>
     one.to === undefined
-      ? join('Alinee las marcas de ', parts(one.align, facts), helpedBy(one, facts), '.')
+      ? join('Alinee las marcas ', ofParts(one.align, facts), helpedBy(one, facts), '.')
       : join(
-          'Alinee la marca de ',
-          parts(one.align, facts),
-          ' con la marca de ',
-          parts(one.to, facts),
+          'Alinee la marca ',
+          ofParts(one.align, facts),
+          ' con la marca ',
+          ofParts(one.to, facts),
           helpedBy(one, facts),
           '.',
         ),
@@ -73,13 +82,27 @@ export const fitting: Pick<VerbWriters, 'remove' | 'install' | 'press' | 'align'
         one.until && join(' hasta que ', facts.prose(one.until)),
         '.',
       ),
-      one.backOff && backOffSentence(one.backOff.text, grammar.pronoun((one.adjust ?? []).map(facts.part)), facts),
+      one.backOff &&
+        backOffSentence(turnInWords(one.backOff.text), grammar.pronoun((one.adjust ?? []).map(facts.part)), facts),
       one.backOff === undefined && facts.turn.kind === 'known' && 'La rosca es a izquierdas.',
     ),
 };
 
 function isOne(placed: Parameters<typeof grammar.pronoun>[0]): boolean {
   return !grammar.pronoun(placed).endsWith('s');
+}
+
+/** Turns that English writes out. */
+const TURNS: Readonly<Record<string, string>> = {
+  'half a turn': 'media vuelta',
+  'a quarter turn': 'un cuarto de vuelta',
+  'a quarter of a turn': 'un cuarto de vuelta',
+  'one turn': 'una vuelta',
+  'a turn': 'una vuelta',
+};
+
+function turnInWords(written: string): string {
+  return TURNS[written.trim()] ?? written;
 }
 
 /** Back is the way that loosens; it is said where the hand of the thread is the unusual one. */

@@ -12,7 +12,10 @@ const FOUND: Readonly<Record<string, string>> = {
   renewed: 'renovado',
 };
 
-/** What the bench finds, in Spanish where the word is a known one, else as its id reads. */
-export function foundWord(value: string): string {
-  return FOUND[value] ?? value;
+/** Of a thread, a hand is said otherwise than of a side. */
+const HANDS: Readonly<Record<string, string>> = { left: 'a izquierdas', right: 'a derechas' };
+
+/** What the bench finds, in Spanish where the word is a known one, else as its id reads; `of` names what it is found of. */
+export function foundWord(value: string, of = ''): string {
+  return (/(?<!\p{L})roscas?(?!\p{L})/u.test(of) ? HANDS[value] : undefined) ?? FOUND[value] ?? value;
 }

@@ -2,7 +2,7 @@ import type { Prose as WrittenProse } from '../../../model/values';
 import { closed, join, type Piece, sentences } from '../grammar';
 import type { SentenceFacts, VerbWriters } from '../language';
 import { spanishGrammar as grammar } from './grammar';
-import { helpedBy, parts, withinSentence } from './words';
+import { helpedBy, ofParts, parts, withinSentence } from './words';
 
 /** Verbs about where a part goes, what is written down, and plain sentences. */
 export const moving: Pick<VerbWriters, 'send' | 'receive' | 'return' | 'discard' | 'record' | 'say'> = {
@@ -22,13 +22,10 @@ export const moving: Pick<VerbWriters, 'send' | 'receive' | 'return' | 'discard'
   discard: (one, facts) =>
     join('Deseche ', parts(one.discard, facts), one.to && join(': ', withinSentence(facts.prose(one.to))), '.'),
   record: (one, facts) => {
-    const serials = (one.serial ?? []).map(facts.part);
+    const serials = one.serial ?? [];
     const whose =
       serials.length > 0 &&
-      join(
-        serials.length > 1 ? 'los números de serie de ' : 'el número de serie de ',
-        grammar.and(serials.map(grammar.the)),
-      );
+      join(serials.length > 1 ? 'los números de serie ' : 'el número de serie ', ofParts(one.serial, facts));
     if (one.record === undefined) return join('Anote ', whose || '…', '.');
     return sentences(
       join('Anote: ', closed(withinSentence(facts.prose(one.record)))),

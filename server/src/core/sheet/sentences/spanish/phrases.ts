@@ -24,7 +24,11 @@ function alternativeWords({ variants, finished, arrived, found, ways }: Alternat
 
 function foundWords({ what, values, kind }: Alternative['found'][number]): string {
   const { plural } = nounOfThing(what);
-  if (kind === 'identified') return `${the(what)} ${plural ? 'son' : 'es'} ${list(values.map(foundWord), 'or')}`;
+  if (kind === 'identified')
+    return `${the(what)} ${plural ? 'son' : 'es'} ${list(
+      values.map((value) => foundWord(value, what.name)),
+      'or',
+    )}`;
   return `${the(what)} ${list(
     values.map((value) => renewalWords(plural, value)),
     'or',
@@ -103,7 +107,7 @@ export const spanishPhrases: Phrases = {
   atLeast: (value) => `como mínimo ${value}`,
   piecesOf: (thing, count) => capital(pieces(thing, count)),
   pieces,
-  found: foundWord,
+  found: (value) => foundWord(value),
   notStated: 'no indicado: pregunte antes de seguir',
   torqueToSet: 'Par que hay que ajustar',
   sizeChosen: 'Medida elegida',

@@ -3,7 +3,7 @@ import type { Prose } from '../../sheet';
 import { join, type Piece, quantity, sentences } from '../grammar';
 import type { SentenceFacts, ToolUse, VerbWriters } from '../language';
 import { spanishGrammar as grammar, isPlural } from './grammar';
-import { helpedBy, parts } from './words';
+import { helpedBy, ofParts, parts } from './words';
 
 /** Verbs that do something to a part: clean, coat, heat, wait. */
 export const treating: Pick<VerbWriters, 'apply' | 'clean' | 'heat' | 'cool' | 'wait'> = {
@@ -23,7 +23,8 @@ export const treating: Pick<VerbWriters, 'apply' | 'clean' | 'heat' | 'cool' | '
   },
   clean: (one, facts) => {
     const way = wayOfCleaning(one, facts);
-    return join(way.verb, ' ', parts(one.clean, facts), way.how, helpedBy(one, facts), '.');
+    const how = way.means === undefined ? [] : [join(way.means)];
+    return join(way.verb, ' ', parts(one.clean, facts), way.place, helpedBy(one, facts, how), '.');
   },
   heat: (one, facts) => temperatureSentences('Caliente', one.heat, one, facts),
   cool: (one, facts) => temperatureSentences('Enfríe', one.cool, one, facts),
@@ -47,7 +48,7 @@ function isShare(amount: Prose): boolean {
 
 function target({ to, at }: ApplyInstruction, facts: SentenceFacts): Piece {
   if (at !== undefined && to !== undefined) {
-    return join(' en ', grammar.withArticle(facts.prose(at)), ' de ', parts(to, facts));
+    return join(' en ', grammar.withArticle(facts.prose(at)), ' ', ofParts(to, facts));
   }
   if (at !== undefined) return join(' en ', grammar.withArticle(facts.prose(at)));
   return to && join(' en ', parts(to, facts));
@@ -55,7 +56,9 @@ function target({ to, at }: ApplyInstruction, facts: SentenceFacts): Piece {
 
 interface WayOfCleaning {
   readonly verb: string;
-  readonly how?: string;
+  readonly place?: string;
+  /** What it is done with, to stand before the tools. */
+  readonly means?: string;
 }
 
 const WAYS: {
@@ -64,15 +67,15 @@ const WAYS: {
   };
 } = {
   wash: { verb: 'Lave' },
-  wipe: { verb: 'Limpie', how: ' con un paño', tool: 'wipe' },
+  wipe: { verb: 'Limpie', means: 'un paño', tool: 'wipe' },
   brush: { verb: 'Cepille' },
-  blast: { verb: 'Limpie', how: ' con chorro abrasivo', tool: 'blast-cabinet' },
-  ultrasonic: { verb: 'Limpie', how: ' en el baño de ultrasonidos', tool: 'ultrasonic-bath' },
-  'wire-brush': { verb: 'Limpie', how: ' con un cepillo de alambre', tool: 'brush' },
-  caustic: { verb: 'Limpie', how: ' en una solución cáustica' },
-  solvent: { verb: 'Limpie', how: ' con un disolvente', tool: 'solvent' },
-  steam: { verb: 'Limpie', how: ' con vapor' },
-  'compressed-air': { verb: 'Limpie', how: ' con aire comprimido' },
+  blast: { verb: 'Limpie', means: 'chorro abrasivo', tool: 'blast-cabinet' },
+  ultrasonic: { verb: 'Limpie', place: ' en el baño de ultrasonidos', tool: 'ultrasonic-bath' },
+  'wire-brush': { verb: 'Limpie', means: 'un cepillo de alambre', tool: 'brush' },
+  caustic: { verb: 'Limpie', place: ' en una solución cáustica' },
+  solvent: { verb: 'Limpie', means: 'un disolvente', tool: 'solvent' },
+  steam: { verb: 'Limpie', means: 'vapor' },
+  'compressed-air': { verb: 'Limpie', means: 'aire comprimido' },
 };
 
 /** The way is not said twice where the tool or the consumable says it. */
@@ -105,9 +108,15 @@ function temperatureSentences(
       `${verb} `,
       parts(refs, facts),
       helpedBy(helped, facts),
-      one.until && join(' hasta ', quantity(facts.quantity(one.until))),
+      one.until && join(' hasta ', ...reached(facts.quantity(one.until))),
       '.',
     ),
     thermometers.length > 0 && join('Mida la temperatura con ', grammar.and(thermometers), '.'),
   );
+}
+
+/** `hasta 35 °C como máximo`: the bound stands behind the value that is reached. */
+function reached(words: string): Piece[] {
+  const bound = /^(?<bound>como (?:máximo|mínimo)) (?<value>.*)$/su.exec(words)?.groups;
+  return bound === undefined ? [quantity(words)] : [quantity(bound.value ?? ''), ` ${bound.bound}`];
 }

@@ -33,17 +33,27 @@ export function things(all: readonly Thing[], count?: number): Prose {
   return grammar.and(all.map(grammar.the));
 }
 
+/** Whose it is, with the preposition before each: `de la tapa y del eje`. */
+export function ofParts(refs: readonly Ref[] | undefined, facts: SentenceFacts): Prose {
+  const all = (refs ?? []).map((ref) => join('de ', grammar.the(facts.part(ref))));
+  return all.length === 0 ? join('de …') : grammar.and(all);
+}
+
 function pieces(thing: Thing, count: number): Prose {
   if (thing.count !== undefined && thing.count > count) return grammar.someOf(count, thing);
   return grammar.the({ ...thing, count });
 }
 
-/** ` en el horno de banco con el cepillo y desengrasante`: the tools first, then what is used up. */
-export function helpedBy({ with: uses = [], using = [] }: Helped, facts: SentenceFacts): Prose {
+/** ` en el horno de banco con el cepillo y desengrasante`: the way first, then the tools, then what is used up. */
+export function helpedBy(
+  { with: uses = [], using = [] }: Helped,
+  facts: SentenceFacts,
+  how: readonly Prose[] = [],
+): Prose {
   const tools = uses.filter(({ tool }) => tool !== undefined).map(facts.tool);
   const places = tools.filter(({ sort }) => WORKED_IN.has(sort ?? ''));
   const rest = tools.filter(({ sort }) => !WORKED_IN.has(sort ?? ''));
-  const means = [...rest.map(grammar.the), ...using.map((ref) => grammar.bare(facts.consumable(ref)))];
+  const means = [...how, ...rest.map(grammar.the), ...using.map((ref) => grammar.bare(facts.consumable(ref)))];
   return join(preposition(' en ', places.map(grammar.the)), preposition(' con ', means));
 }
 
