@@ -3,12 +3,13 @@ import { isCheckThread, runCheckThread } from './checking/checkThreads';
 import { CHECK_HELP, check } from './commands/check';
 import { EXPLAIN_HELP, explain } from './commands/explain';
 import { FORMAT_HELP, format } from './commands/format';
+import { RECORD_HELP, record } from './commands/record';
 import { REVIEW_HELP, review } from './commands/review';
 import { SERVE_HELP, serve } from './commands/serve';
 import { SHEET_HELP, sheet } from './commands/sheet';
 import { VERIFY_HELP, verify } from './commands/verify';
-import { CommandProblem } from './problem';
 import { WHERE_HELP, where } from './commands/where';
+import { CommandProblem } from './problem';
 import { processTerminal, type Terminal } from './terminal';
 import { version } from './version';
 
@@ -22,6 +23,7 @@ const COMMANDS: Readonly<Record<string, Command>> = {
   format: { help: FORMAT_HELP, run: format },
   review: { help: REVIEW_HELP, run: review },
   sheet: { help: SHEET_HELP, run: sheet },
+  record: { help: RECORD_HELP, run: record },
   verify: { help: VERIFY_HELP, run: verify },
   where: { help: WHERE_HELP, run: where },
   explain: { help: EXPLAIN_HELP, run: explain },
@@ -32,7 +34,8 @@ const HELP = `Witnessmark checks, previews and prints turbocharger rebuild proce
 
   witnessmark check PATH…      check documents
   witnessmark format PATH…     format documents, or say which would change (--check)
-  witnessmark sheet FILE       print the step sheet of a procedure for a build
+  witnessmark sheet FILE…      print the step sheet of a procedure for a build
+  witnessmark record FILE…     read filled sheets back and hold every value against its limit
   witnessmark review BASE      say what a change means, worst first
   witnessmark verify FILE.pdf  say whether a printed sheet is that of the current text
   witnessmark where NAME       say what depends on a part, tool, kit or document
