@@ -70,7 +70,7 @@ const TOOLBAR_STYLES = `
 #toolbar { display: flex; flex-wrap: wrap; align-items: center; gap: .4rem .6rem; padding-bottom: .8rem; margin-bottom: 1rem;
   border-bottom: 1px solid var(--vscode-panel-border, transparent); font: var(--vscode-font-size, 13px) var(--vscode-font-family, sans-serif); }
 #toolbar select, #toolbar button { font: inherit; padding: .2rem .5rem; border: 1px solid var(--vscode-contrastBorder, var(--vscode-dropdown-border, transparent)); }
-#toolbar select { max-width: 22rem; color: var(--vscode-dropdown-foreground); background: var(--vscode-dropdown-background); }
+#toolbar select { max-width: min(22rem, 100%); color: var(--vscode-dropdown-foreground); background: var(--vscode-dropdown-background); }
 #toolbar button { color: var(--vscode-button-foreground); background: var(--vscode-button-background); cursor: pointer; }
 #toolbar .views { display: inline-flex; } #toolbar .views button + button { margin-inline-start: -1px; }
 #toolbar .views button { color: var(--vscode-button-secondaryForeground, var(--vscode-foreground)); background: var(--vscode-button-secondaryBackground, transparent); border: 1px solid var(--vscode-contrastBorder, var(--vscode-panel-border, transparent)); }

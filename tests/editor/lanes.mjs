@@ -1,6 +1,8 @@
-// The editors that the scenarios run in: on Node, and in nothing but a browser.
+// What the scenarios run in: the editor on Node, the one in nothing but a browser, and a browser with our pages alone.
 import { join } from 'node:path';
 import { editorHome, installExtension, startCodeServer } from './codeServer.mjs';
+import { editorLane } from './lane.mjs';
+import { PageBench } from './pageBench.mjs';
 import { setUpEditor, setUpWebEditor } from './setup.mjs';
 import { startWebEditor, WebWorkbench } from './webEditor.mjs';
 import { Workbench } from './workbench.mjs';
@@ -10,6 +12,12 @@ import { Workbench } from './workbench.mjs';
  * scenarios.
  */
 export const lanes = {
+  pages: {
+    setUp: () => ({ browser: editorLane().browser }),
+    scenarios: 'tests/editor/pageScenarios.mjs',
+    Workbench: PageBench,
+    start: async () => ({ origin: 'about:blank', stop() {} }),
+  },
   desktop: {
     setUp: setUpEditor,
     scenarios: 'tests/editor/scenarios.mjs',

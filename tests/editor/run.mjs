@@ -1,6 +1,6 @@
 // Runs the scenarios in real editors and prints one line for each; the last line is the count.
-//   node tests/editor/run.mjs [--lane desktop|web] [--vsix FILE] [--folder FOLDER] [--scenarios FILE] [--only WORDS]
-// Without --lane in all of them. The folder is copied first, so that fixes and printed sheets never touch the samples.
+//   node tests/editor/run.mjs [--lane pages,desktop,web] [--vsix FILE] [--folder FOLDER] [--scenarios FILE] [--only WORDS]
+// Without --lane in all of them, else in those that are named. The folder is copied first, so that fixes and printed sheets never touch the samples.
 import { cpSync, existsSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
@@ -81,7 +81,7 @@ async function runAll(lane, scenarios, context) {
 }
 
 const results = [];
-for (const name of options.lane === undefined ? Object.keys(lanes) : [options.lane]) {
+for (const name of options.lane?.split(',') ?? Object.keys(lanes)) {
   results.push(...(await runLane(name)));
 }
 const passed = results.filter((result) => result.passed).length;

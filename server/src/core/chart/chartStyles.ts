@@ -7,7 +7,7 @@ const tones = `
   --apart: var(--vscode-charts-blue, #0a6d8c); --warm: var(--vscode-charts-orange, #b3541e);
   --error: var(--vscode-editorError-foreground, #c8102e); --warning: var(--vscode-editorWarning-foreground, #96690a);
   --info: var(--vscode-editorInfo-foreground, #1a4f8b); --here: var(--vscode-focusBorder, #0a6d8c);
-  --faint: color-mix(in srgb, var(--ink) 68%, var(--paper)); --guide: color-mix(in srgb, var(--ink) 13%, var(--paper));
+  --faint: color-mix(in srgb, var(--ink) 80%, var(--paper)); --guide: color-mix(in srgb, var(--ink) 13%, var(--paper));
   --rule: color-mix(in srgb, var(--ink) 34%, var(--paper)); --wash: color-mix(in srgb, var(--ink) 5%, var(--paper)); }
 @media (prefers-color-scheme: dark) { .walk { --ink: var(--vscode-editor-foreground, #e7e9ec); --paper: var(--vscode-editor-background, #17191c);
   --apart: var(--vscode-charts-blue, #6ccbe8); --warm: var(--vscode-charts-orange, #f0a36b); --error: var(--vscode-editorError-foreground, #ff7b86);

@@ -74,7 +74,7 @@ function tableHtml({ name, columns, rows, height }: FormTable, context: HtmlCont
   const body = rows.map((cells) => el('tr', {}, ...cells.map((cell) => cellHtml(cell, context))));
   return el(
     'div',
-    { class: 'table-frame' },
+    { class: 'table-frame', tabindex: 0 },
     el(
       'table',
       { class: `form-table ${height} ${name}` },

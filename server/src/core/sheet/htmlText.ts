@@ -130,7 +130,8 @@ export function table(name: string, heads: readonly string[], rows: readonly (re
   const bodyRows = rows.map((cells) => el('tr', {}, ...cells.map((cell) => el('td', {}, cell))));
   return el(
     'div',
-    { class: 'table-frame' },
+    // What may be wider than the page can be moved by keys.
+    { class: 'table-frame', tabindex: 0 },
     el('table', { class: name }, el('thead', {}, el('tr', {}, ...headCells)), el('tbody', {}, ...bodyRows)),
   );
 }

@@ -8,7 +8,7 @@ import { formStyles } from './formStyles';
 const themes = `
 :root { color-scheme: light dark;
   --ink: var(--vscode-editor-foreground, #16191d); --paper: var(--vscode-editor-background, #ffffff);
-  --faint: color-mix(in srgb, var(--ink) 66%, var(--paper)); --line: color-mix(in srgb, var(--ink) 30%, var(--paper));
+  --faint: color-mix(in srgb, var(--ink) 80%, var(--paper)); --line: color-mix(in srgb, var(--ink) 30%, var(--paper));
   --strong-line: var(--vscode-contrastBorder, color-mix(in srgb, var(--ink) 72%, var(--paper)));
   --wash: color-mix(in srgb, var(--ink) 6%, var(--paper)); --link: var(--vscode-textLink-foreground, #0b4f9e);
   --danger: #c8102e; --on-danger: #ffffff; --warning: #ff8200; --on-warning: #000000;
@@ -56,16 +56,18 @@ h2 + .step, .phase > .condition + .step { border-top: 0; padding-top: 0; }
 .instructions { list-style: none; margin: 0; padding: 0; } .instructions > li { padding: .35rem 0; }
 .act { display: grid; grid-template-columns: 3.2rem 1fr auto; gap: 0 .2rem; align-items: start; }
 .act p { margin: 0; min-width: 0; } .act-number { color: var(--faint); font-variant-numeric: tabular-nums; }
-li > .torque, .reading, li > .choices, .accept, .record, .note, .if-not, figure, .instructions > li > .condition { margin-inline-start: 3.4rem; }
+li > .torque, .reading, li > .choices, .accept, p.record, .note, .if-not, figure, .instructions > li > .condition { margin-inline-start: 3.4rem; }
 .tick { display: inline-block; flex: none; width: 1.35rem; height: 1.35rem; border: 2px solid var(--ink); vertical-align: middle; }
 .blank { display: inline-block; min-width: 7rem; border-bottom: 1.5px solid var(--ink); height: 1.6em; margin-inline: .4rem; text-align: end; color: var(--faint); }
-.blank.long { min-width: 14rem; } .record { display: flex; align-items: flex-end; } .record .blank { flex: 1; } .part, .tool, .consumable { font-weight: 600; } .quantity, .unbroken { white-space: nowrap; }
+.blank.long { min-width: 14rem; } p.record { display: flex; align-items: flex-end; } p.record .blank { flex: 1; } .part, .tool, .consumable { font-weight: 600; } .quantity, .unbroken { white-space: nowrap; }
 .panel { display: flex; border: 2px solid var(--ink); margin: .5rem 0; break-inside: avoid; }
 .signal { display: flex; align-items: center; gap: .5rem; flex: 0 0 auto; min-width: 8.6rem; white-space: nowrap; margin: 0; padding: .4rem .7rem; letter-spacing: .03em; border-inline-end: 2px solid var(--ink); }
 .danger .signal { background: var(--danger); color: var(--on-danger); } .warning .signal { background: var(--warning); color: var(--on-warning); }
 .caution .signal { background: var(--caution); color: var(--on-caution); } .notice .signal { background: var(--notice); color: var(--on-notice); font-style: italic; }
 .signal .symbol svg { display: block; width: 1.5rem; } .panel-text { padding: .45rem .8rem .1rem; flex: 1; min-width: 0; align-self: center; }
-@media (max-width: 32rem) { .panel { flex-direction: column; } .signal { border-inline-end: 0; border-bottom: 2px solid var(--ink); } }
+@media (max-width: 32rem) { .panel { flex-direction: column; } .signal { border-inline-end: 0; border-bottom: 2px solid var(--ink); }
+  .hold-fields, .sign-field { flex-wrap: wrap; white-space: normal; } .stamp { flex: 1 1 100%; } .blank.long, .sign-field .blank { min-width: min(100%, 7rem); } .sign-field { min-width: 0; }
+  li > .torque, .reading, li > .choices, .accept, p.record, .note, .if-not, figure, .instructions > li > .condition, li > .turning, .times { margin-inline-start: 0; } }
 .torque { border: 2px solid var(--strong-line); border-inline-start-width: 8px; padding: .5rem .9rem; margin-block: .4rem .6rem; break-inside: avoid; }
 .fastener { margin: 0; font-size: .9rem; color: var(--faint); }
 .value { margin: .1rem 0; display: flex; flex-wrap: wrap; align-items: baseline; gap: 0 .8rem; } .value strong { font-size: 1.9rem; line-height: 1.2; }
