@@ -40,7 +40,7 @@ describe('the HTML sheet', () => {
 
   test('prints a torque with both units, the hand and the direction in words', () => {
     const text = words(file(ostrelSheet));
-    expect(text).toContain('5.1 ± 0.3 N·m (45 ± 3 lbf·in) Turn counter-clockwise (left-hand thread)');
+    expect(text).toContain('5.1 ± 0.3 N·m (45 ± 3 lbf·in) Turn counter-clockwise LEFT-HAND THREAD');
     expect(text).toContain('5.1 ± 0.3 N·m (45 ± 3 lbf·in) Turn clockwise (right-hand thread)');
     expect(text).toContain('Pass 1 4 N·m (35 lbf·in) Pass 2 7 N·m (62 lbf·in) Final 9 ± 1 N·m');
     expect(text).toContain('6 N·m (53 lbf·in) then turn 60°');
