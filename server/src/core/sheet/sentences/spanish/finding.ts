@@ -83,7 +83,7 @@ function atPlaces(places: readonly string[]): Piece {
   if (places.every((place, index) => place === String(index + 1))) {
     return places.length === 1 ? ' en un punto' : ` en ${numberWord(places.length)} puntos`;
   }
-  return join(' en ', grammar.and(places.map((place) => grammar.withArticle(join(place)))));
+  return join(' ', grammar.and(places.map((place) => join('en ', grammar.withArticle(join(place))))));
 }
 
 function formulaWords(terms: readonly SignedTerm[], facts: SentenceFacts): Prose {
