@@ -33,7 +33,7 @@ function foundRows(context: BuildContext): FoundRow[] {
   return [...byId].flatMap(([id, uses]) => {
     const where = anyOf(uses, context).and(context.procedure.space.outcomeExists(id));
     if (where.isEmpty) return [];
-    const values = findableValues(id, context).map(capital);
+    const values = findableValues(id, context).map((value) => capital(context.writing.phrases.found(value)));
     return [{ what: capital(context.names.value(id).name), values, ...conditioned(where, context), at: stepsOf(uses) }];
   });
 }

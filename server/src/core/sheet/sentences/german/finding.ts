@@ -71,10 +71,17 @@ function inspectionList(items: readonly Prose[]): Prose {
   return join(...items.flatMap((item, place) => (place === 0 ? [item] : ['; ', item])));
 }
 
-/** An item of a list within a sentence is not closed. */
+/** What starts a sentence and is no noun: an article, or an adjective before a noun. */
+const SMALL_AT_HEART = /^(?:\p{Lu}\p{Ll}*(?:e|er|es|en)(?=\s\p{Lu})|(?:Ein|Eine|Kein|Keine|Der|Die|Das)(?=\s))/u;
+
+/** An item of a list within a sentence starts small, unless it starts with a noun, and is not closed. */
 function asItem(written: Prose): Prose {
-  const last = written.at(-1);
-  return last === undefined ? [] : [...written.slice(0, -1), { ...last, text: last.text.replace(/\.\s*$/u, '') }];
+  const [first, ...rest] = written;
+  if (first === undefined) return [];
+  const start = first.text.replace(SMALL_AT_HEART, (word) => word.toLowerCase());
+  const runs = [{ ...first, text: start }, ...rest];
+  const last = runs.at(-1) ?? first;
+  return [...runs.slice(0, -1), { ...last, text: last.text.replace(/\.\s*$/u, '') }];
 }
 
 function isNumbered(places: readonly string[]): boolean {

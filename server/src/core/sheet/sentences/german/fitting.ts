@@ -94,7 +94,7 @@ function installed(one: InstallInstruction, facts: SentenceFacts): Prose {
   }
   const thing = facts.part(only);
   // With a count, the pieces are not yet told apart: one of two is `1 neues Radiallager`.
-  const figure = count === 1 && thing.count !== 1 ? '1 ' : '';
+  const figure = count === 1 && thing.count !== 1 ? '1\u00a0' : '';
   return join(figure, named({ ...thing, count }, 'accusative', { isNew: isNew(only) }));
 }
 

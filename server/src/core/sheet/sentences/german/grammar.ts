@@ -36,7 +36,7 @@ function nameRun(thing: Thing, words: string): Run {
 /** A name without its article, in a case: `8-mm-Einsatz`, `4 Deckelschrauben`; with `neu`, `4 neue Deckelschrauben`. */
 export function named(thing: Thing, of: GrammaticalCase, { isNew = false } = {}): Prose {
   const noun = nounOfThing(thing);
-  const count = isCounted(thing) ? `${figure(thing)} ` : '';
+  const count = isCounted(thing) ? counted(thing) : '';
   if (noun === undefined) return foreign(thing, isNew);
   if (count !== '' && noun.headPlural === undefined) return join(`${thing.count} × `, name(thing, noun, of, isNew));
   return join(count, name(thing, noun, of, isNew));
@@ -44,9 +44,12 @@ export function named(thing: Thing, of: GrammaticalCase, { isNew = false } = {})
 
 const WORDS = ['', '', 'zwei', 'drei', 'vier', 'fünf', 'sechs', 'sieben', 'acht', 'neun', 'zehn', 'elf', 'zwölf'];
 
-/** A word where a figure would run into the next: `zwei 8-mm-Einsätze`. */
-function figure({ name: next, count = 1 }: Thing): string {
-  return /^\d/u.test(next) ? (WORDS[count] ?? String(count)) : String(count);
+/** A line never ends behind a figure. */
+const NO_BREAK = '\u00a0';
+
+/** The number with the space behind it; a word where a figure would run into the next: `zwei 8-mm-Einsätze`. */
+function counted({ name: next, count = 1 }: Thing): string {
+  return /^\d/u.test(next) ? `${WORDS[count] ?? count} ` : `${count}${NO_BREAK}`;
 }
 
 function name(thing: Thing, noun: Noun, of: GrammaticalCase, isNew: boolean): Prose {
@@ -68,7 +71,7 @@ export function withDefinite(thing: Thing, of: GrammaticalCase): Prose {
   if (noun === undefined) return named(thing, of);
   const plural = (isCounted(thing) && noun.headPlural !== undefined) || noun.isPlural;
   if (isCounted(thing) && !plural) return named(thing, of);
-  const count = isCounted(thing) ? `${figure(thing)} ` : '';
+  const count = isCounted(thing) ? counted(thing) : '';
   return join(
     `${article(noun.gender, of, plural)} ${count}`,
     nameRun(thing, decline(noun, of, 'definite', isCounted(thing))),
@@ -167,7 +170,7 @@ export const germanGrammar: Grammar = {
     const of = thing.count === undefined ? '' : ` von ${thing.count}`;
     if (thing.count === undefined || thing.count < 2) return named({ ...thing, count }, 'accusative');
     const [, ...name] = named(thing, 'dative');
-    return join(`${count}${of} `, name);
+    return join(`${count}${of}${NO_BREAK}`, name);
   },
   bare: (thing) => [nameRun(thing, plain(named({ ...thing, count: 1 }, 'nominative')))],
   and: (items) => listed(items, 'und'),

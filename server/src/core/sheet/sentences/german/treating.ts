@@ -1,6 +1,6 @@
 import type { ApplyInstruction, CleanInstruction } from '../../../model/generated/types';
 import type { Prose } from '../../sheet';
-import { join, type Piece, quantity, sentences } from '../grammar';
+import { join, type Piece, plain, quantity, sentences } from '../grammar';
 import type { SentenceFacts, ToolUse, VerbWriters } from '../language';
 import { germanGrammar as grammar, isPlural, named, phrase, whose, withDefinite } from './grammar';
 import { act, helpedBy, parts, places, sentence } from './words';
@@ -50,7 +50,10 @@ function isShare(amount: Prose): boolean {
 
 function target({ to, at }: ApplyInstruction, facts: SentenceFacts): Piece {
   if (at === undefined) return to && join(' ', places('auf', to, 'accusative', facts));
-  const place = phrase(facts.prose(at), 'accusative', 'definite');
+  const written = facts.prose(at);
+  // One article before two nouns would fit the first alone.
+  const isOne = !/(?:^|\s)(?:und|oder)\s/u.test(plain(written));
+  const place = phrase(written, 'accusative', isOne ? 'definite' : 'as written');
   return join(' auf ', place, to && whose(to.map(facts.part)));
 }
 
