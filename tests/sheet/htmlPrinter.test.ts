@@ -73,7 +73,7 @@ describe('the HTML sheet', () => {
   test('heads every table with column heads', () => {
     const tables = file(ostrelSheet).split('<table').slice(1);
     expect(tables.length).toBeGreaterThan(8);
-    for (const table of tables) expect(table).toContain('<th scope="col">');
+    for (const table of tables) expect(table).toContain('<th scope="col"');
   });
 
   test('leaves out the parts that have nothing in them', () => {
@@ -204,11 +204,12 @@ describe('what the walk tells', () => {
     expect(words(`<body${section}`)).toContain('of 16');
   });
 
-  test('each fate names its parts, and the bench has two boxes for each of its own', () => {
+  test('each fate names its parts; what the bench decides is ticked in the record', () => {
     const section = part(file(ostrelSheet), '<section class="fates"', '</section>');
     expect(section).toContain('compressor cover, flange bolts (4)');
     expect(section).toContain('compressor wheel, to the customer');
-    expect(section.match(/☐ seal plate (?:used again|renewed)/gu)).toHaveLength(2);
+    expect(section).toContain('seal plate');
+    expect(section).not.toContain('☐ seal plate');
     for (const fate of ['Used again', 'Renewed', 'New to the unit', 'Given back', 'Sent out', 'Thrown away'])
       expect(section).toContain(`<strong>${fate}`);
   });

@@ -43,7 +43,7 @@ describe('the page', () => {
     sheet.header.buildId = 'v4-28r,wheel-44';
     const [first] = (await read(sheet)).pages;
     expect(first).toContain('OP-1 · revision A · v4-28r,wheel-44');
-    expect(first).toContain('Page 1 of 1');
+    expect(first).toMatch(/Page 1 of \d+/u);
   });
 
   test('keeps the signature beside the last act also where that says what to do if it fails', async () => {

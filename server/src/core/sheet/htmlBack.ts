@@ -16,10 +16,10 @@ export function backHtml(context: HtmlContext): (Html | undefined)[] {
     ...all(tally),
     fatesHtml(context),
     ...all(lastLook),
-    notesAreaHtml(context),
     ...all(record),
-    ...all(handedOver),
     proofHtml(context),
+    notesAreaHtml(context),
+    ...all(handedOver),
   ];
 }
 
