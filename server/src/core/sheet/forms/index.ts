@@ -26,10 +26,10 @@ export function formsOf(sheet: Sheet, labels: Labels): SheetForms {
   return {
     safety: safetyForms(sheet, labels),
     received: sheet.asReceived === undefined ? [] : [receivedForm(sheet.asReceived, labels)],
-    layOut: [...layOutForms(sheet, labels), ...untranslatedForm(sheet, labels)],
+    layOut: layOutForms(sheet, labels),
     tally: tallyForm(sheet, labels),
     lastLook: [lastLookForm(sheet, labels)],
-    record: [recordForm(sheet, labels)],
+    record: [recordForm(sheet, labels), ...untranslatedForm(sheet, labels)],
     handedOver: [...slipForms(sheet, labels), ...installerForms(sheet, labels)],
   };
 }

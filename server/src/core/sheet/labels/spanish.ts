@@ -51,7 +51,7 @@ export const spanish: Labels = {
   partNumber: 'Número',
   part: 'Pieza',
   quantity: 'Cantidad',
-  picked: 'Recogida',
+  picked: 'Tomada',
   replaces: 'sustituye a {number}',
   phase: 'Fase {number}',
   step: 'Paso',
