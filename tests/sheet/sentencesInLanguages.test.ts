@@ -7,7 +7,7 @@ import { filesInThreeLanguages } from './fixtures/threeLanguages';
 
 const LANGUAGES: readonly SheetLanguage[] = ['en', 'de', 'es'];
 
-/** All that a fitter reads of an instruction, line by line. */
+/** All that a fitter reads of an instruction, line by line. `~` is a space at which no line ends. */
 function linesOf(one: Instruction): string[] {
   const setting = one.torque?.setting;
   return [
@@ -20,7 +20,7 @@ function linesOf(one: Instruction): string[] {
     ...(one.choices ?? []),
     ...(one.record?.labels ?? []),
     one.ifNot && textOf(one.ifNot.text),
-  ].filter((line) => line !== undefined && line !== '') as string[];
+  ].flatMap((line) => (line === undefined || line === '' || line === false ? [] : [line.replaceAll('\u00a0', '~')]));
 }
 
 /** Each instruction with the lines that it becomes; one that the build does not have becomes none. */

@@ -141,7 +141,6 @@ function isLastMember(noun: string, word: string): boolean {
 /** Gender and plural of a noun by its last member; undefined for a word that looks like none. */
 export function knownNoun(word: string): { readonly gender: Gender; readonly plural: string } | undefined {
   const member = word.slice(word.lastIndexOf('-') + 1);
-  // German writes the last member of a compound with a hyphen with a capital, and English does not.
   if (!/^\p{Lu}\p{L}+$/u.test(member)) return undefined;
   if (/kunde$/iu.test(member)) return { gender: 'm', plural: `${word}n` };
   if (/lieferant$/iu.test(member)) return { gender: 'm', plural: `${word}en` };

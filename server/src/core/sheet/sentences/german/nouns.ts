@@ -47,6 +47,8 @@ export function nounOf(entry: string): Noun | undefined {
   const tail = words.tail ?? '';
   if (article === undefined && tail !== '' && !TAIL.test(tail)) return undefined;
   const { head, comma } = withoutComma(words.head);
+  // German writes the last member of a compound with a hyphen with a capital, and English does not.
+  if (article === undefined && !/(?:^|-)\p{Lu}\p{L}+$/u.test(head)) return undefined;
   const known = knownNoun(head);
   const adjectives = (words.adjectives ?? '').trim().split(/\s+/u).filter(Boolean);
   const isPlural = only !== undefined || (plural === undefined && isSeveral(head, article, known?.gender));
