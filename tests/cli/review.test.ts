@@ -52,7 +52,7 @@ test('the whole history is read worst first, with what it reaches and the findin
   expect(code).toBe(1);
   expect(out).toMatch(/^issue-1 → HEAD: 5 files differ\n\nCould hurt \(3\)\n/);
   expect(out).toContain(
-    '  torque of part compressor nut: 5.1 ± 0.3 N·m → 5.6 ± 0.3 N·m\n      families/ostrel-v4.family.yaml:',
+    '  Torque of part compressor nut: 5.1 ± 0.3 N·m → 5.6 ± 0.3 N·m\n      families/ostrel-v4.family.yaml:',
   );
   expect(out).toContain('reaches OP-410');
   expect(out).toContain('error torque-contradicts-family procedures/op-415.procedure.yaml:');
@@ -120,7 +120,7 @@ test('two folders are compared without git', async () => {
   const { code, out, err } = await ran('review', join(folder, 'old'), join(folder, 'new'), ...ON);
   expect(err).toBe('');
   expect(code).toBe(0);
-  expect(out).toContain('range of tool torque wrench: 2..10 N·m → 2..12 N·m (wider)');
+  expect(out).toContain('Range of tool torque wrench: 2..10 N·m → 2..12 N·m (wider)');
 });
 
 const STORES =
@@ -161,12 +161,52 @@ test('SARIF holds the new findings with their state', async () => {
   ]);
 });
 
+test('the page shows the changed steps of the sheets side by side, each place under a name of its own', async () => {
+  const { out } = await ran(
+    'review',
+    'HEAD~1',
+    'HEAD',
+    '--in',
+    history,
+    '--format',
+    'html',
+    '--fail-on',
+    'never',
+    ...ON,
+  );
+  expect(out).toMatch(/^<!DOCTYPE html>\n<html lang="en">/);
+  expect(out).toContain('default-src &#39;none&#39;');
+  expect(out).not.toMatch(/<script|src="http/);
+  const [before = '', after = ''] = out.split('class="side after"');
+  expect(before).toContain('The unit weighs 34 kg. Do not lift it by hand.</p>');
+  expect(after).not.toContain('The unit weighs 34 kg');
+  const ids = [...out.matchAll(/ id="([^"]*)"/g)].map(([, id]) => id);
+  expect(new Set(ids).size).toBe(ids.length);
+});
+
+test('a step that prints as before is not shown twice', async () => {
+  const { out } = await ran(
+    'review',
+    'HEAD~8',
+    'HEAD~7',
+    '--in',
+    history,
+    '--format',
+    'html',
+    '--fail-on',
+    'never',
+    ...ON,
+  );
+  expect(out).toContain('The sheet prints this step as before.');
+  expect(out).not.toContain('class="side after"');
+});
+
 test('a broken document on either side is told and nothing stops', async () => {
   const folder = temporaryFiles({ 'old/a.stores.yaml': STORES, 'new/a.stores.yaml': 'tools: [\n' });
   mkdirSync(join(folder, 'empty'));
   const { code, out } = await ran('review', join(folder, 'old'), join(folder, 'new'), '--fail-on', 'hurt', ...ON);
   expect(code).toBe(1);
-  expect(out).toContain('tool');
+  expect(out).toContain('Tool torque wrench removed');
   const gone = await ran('review', join(folder, 'old'), join(folder, 'empty'), ...ON);
-  expect(gone.out).toContain('stores Bay 9 removed');
+  expect(gone.out).toContain('Stores Bay 9 removed');
 });

@@ -3,7 +3,7 @@ import { compareRevisions, nextRevision } from '../../../server/src/core/model/r
 import { type Example, inHead } from '../../../server/src/core/rules/examples';
 import { offered, reported } from '../../support/checkText';
 
-const CHANGES = ['torque of part cap nut: 4.6 N·m → 51 N·m', 'caution of install cover removed'];
+const CHANGES = ['Torque of part cap nut: 4.6 N·m → 51 N·m', 'Caution of install cover removed'];
 
 function against(released: string, head: string, changes = CHANGES): Example {
   return { ...inHead(head), released: { revision: released, changes } };
@@ -13,7 +13,7 @@ const RULE = 'revision-not-raised';
 
 test('a change of what is printed wants another revision, and the worst is named', async () => {
   expect(await reported(against('C', 'revision: C'), RULE)).toEqual([
-    'C: Revision C was released and has changed since (torque of part cap nut: 4.6 N·m → 51 N·m and 1 more); raise the revision',
+    'C: Revision C was released and has changed since (Torque of part cap nut: 4.6 N·m → 51 N·m and 1 more); raise the revision',
   ]);
   expect(await offered(against('C', 'revision: C'), RULE)).toEqual(['Raise the revision to D']);
 });

@@ -3,6 +3,7 @@ import { reasonOf, writeWhole } from '../../node/nodeFiles';
 import { chooseTrees, isFolder } from '../history/chooseTrees';
 import { dayOption, oneOf, readOptions } from '../options';
 import { CommandProblem } from '../problem';
+import { reviewHtml } from '../report/review/html';
 import { reviewJson } from '../report/review/json';
 import { reviewMarkdown } from '../report/review/markdown';
 import { reviewSarif } from '../report/review/sarif';
@@ -17,7 +18,9 @@ Says what a change means: what could hurt, what fits differently, and which find
 revisions of the git repository here (HEAD: the working tree), BASE...HEAD compares with what HEAD began from; or two
 folders. Nothing is written to the repository.
 
-  --format text|md|json|sarif   how the review is written (text); md is for a comment on a pull request
+  --format text|md|json|sarif|html
+                                how the review is written (text); md is for a comment on a pull request, html shows
+                                the changed steps of the sheets side by side
   --out FILE                    write it there
   --in FOLDER                   a folder of the repository, where it is not the one that the command runs in
   --fail-on hurt|fits|new-error|never
@@ -26,6 +29,8 @@ folders. Nothing is written to the repository.
 
 Exit code: 0 nothing that it shall fail on, 1 something, 2 could not run.
 `;
+
+const FORMATS = ['text', 'md', 'json', 'sarif', 'html'] as const;
 
 /** Runs \`witnessmark review\`. */
 export async function review(terminal: Terminal, args: readonly string[]): Promise<number> {
@@ -36,7 +41,7 @@ export async function review(terminal: Terminal, args: readonly string[]): Promi
     'fail-on': { type: 'string' },
     on: { type: 'string' },
   });
-  const format = oneOf('format', values.format, ['text', 'md', 'json', 'sarif'], 'text');
+  const format = oneOf('format', values.format, FORMATS, 'text');
   const failOn = oneOf('fail-on', values['fail-on'], ['hurt', 'fits', 'new-error', 'never'], 'new-error');
   const reviewed = await reviewTrees(chooseTrees(positionals, folderIn(values.in)), dayOption(values.on));
   write(terminal, values.out, reportOf(terminal, reviewed, format, values.out !== undefined));
@@ -49,12 +54,7 @@ function folderIn(value: string | boolean | undefined): string {
   return folder;
 }
 
-function reportOf(
-  terminal: Terminal,
-  reviewed: Reviewed,
-  format: 'text' | 'md' | 'json' | 'sarif',
-  toFile: boolean,
-): string {
+function reportOf(terminal: Terminal, reviewed: Reviewed, format: (typeof FORMATS)[number], toFile: boolean): string {
   switch (format) {
     case 'text':
       return reviewText(toFile ? { ...terminal, colours: false } : terminal, reviewed);
@@ -64,6 +64,8 @@ function reportOf(
       return reviewJson(reviewed);
     case 'sarif':
       return reviewSarif(reviewed, version());
+    case 'html':
+      return reviewHtml(reviewed);
   }
 }
 

@@ -20,13 +20,14 @@ const KIND_WORDS = {
 /** A longer text is cut; the place in the document has it whole. */
 const LONGEST = 90;
 
-/** A change in one line: `torque of compressor nut: 5.1 ± 0.3 N·m → 51 ± 3 N·m (ten times)`. */
+/** A change in one line: `Torque of part compressor nut: 5.1 ± 0.3 N·m → 51 ± 3 N·m (ten times)`. */
 export function headlineOf(change: Change): string {
   const { kind, key, note } = change;
   const values = key === undefined && (kind === 'added' || kind === 'removed') ? '' : valueWords(change);
   const doing = key !== undefined && kind === 'changed' ? '' : ` ${KIND_WORDS[kind]}`;
   const notes = [note].filter((one) => one !== undefined);
-  return `${subjectWords(change)}${doing}${values}${notes.length === 0 ? '' : ` (${notes.join('; ')})`}`;
+  const words = `${subjectWords(change)}${doing}${values}${notes.length === 0 ? '' : ` (${notes.join('; ')})`}`;
+  return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
 function subjectWords({ of, key }: Change): string {

@@ -4,7 +4,6 @@ import { type BuildSet, type BuildSpace, buildsOf, pickBuild } from '../builds';
 import { unitsIn } from '../model/facts';
 import type { Instruction } from '../model/generated/types';
 import { unitOf } from '../model/readUnit';
-import { camel } from '../model/typeNames';
 import type { Reached } from './change';
 import type { FoundChange } from './twoSides';
 import { proceduresOf, type Version } from './version';
@@ -49,7 +48,7 @@ function meets({ step }: StepView, { of, key }: FoundChange): boolean {
   const kinds = REF_KINDS[of.kind] ?? [of.kind === 'kit line' ? 'part' : of.kind];
   const id = of.kind === 'kit line' ? of.name : of.id;
   return unitsIn(unit).some(({ facts, value }) => {
-    if (!printsValue(value as Partial<Instruction>, of.kind, key)) return false;
+    if (!isMetBy(value as Partial<Instruction>, of.kind, key)) return false;
     return (
       facts.refs.some(({ ref }) => ref.id === id && kinds.includes(ref.kind)) ||
       facts.prose.some(({ prose }) => prose.mentions.some((mention) => mention.id === id))
@@ -57,10 +56,9 @@ function meets({ step }: StepView, { of, key }: FoundChange): boolean {
   });
 }
 
-/** What a family says of tightening is met where the part is tightened, unless the step states a value of its own. */
-function printsValue(value: Partial<Instruction>, kind: string, key: string | undefined): boolean {
-  if (kind !== 'part' || key === undefined || !TIGHTENING_KEYS.has(key)) return true;
-  return value.verb === 'tighten' && !(camel(key) in value);
+/** What a family says of tightening is met where the part is tightened, also by a step that states a value of its own. */
+function isMetBy(value: Partial<Instruction>, kind: string, key: string | undefined): boolean {
+  return kind !== 'part' || key === undefined || !TIGHTENING_KEYS.has(key) || value.verb === 'tighten';
 }
 
 const TIGHTENING_KEYS: ReadonlySet<string> = new Set(['torque', 'angle', 'prevailing-torque', 'in-order']);

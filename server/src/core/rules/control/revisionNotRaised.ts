@@ -5,7 +5,7 @@ import type { FixDraft } from '../ruleContext';
 
 /** Compared with revision C, since which a torque has changed. */
 function since(example: Example): Example {
-  const changes = ['torque of part cap nut: 4.6 ± 0.3 N·m → 5.1 ± 0.3 N·m'];
+  const changes = ['Torque of part cap nut: 4.6 ± 0.3 N·m → 5.1 ± 0.3 N·m'];
   return { ...example, released: { revision: 'C', changes } };
 }
 
