@@ -45,7 +45,8 @@ function rowOf(chart: Chart, row: ChartRow, index: number, geometry: Geometry, m
   const attributes = {
     class: 'row',
     id: `row-${row.part}`,
-    role: 'row',
+    // A row is one of cells; a part to which nothing happens has none until the cursor comes.
+    role: row.cells.length === 0 ? undefined : 'row',
     'aria-rowindex': index + 2,
     'aria-label': row.name,
     transform: `translate(0 ${index * ROW})`,

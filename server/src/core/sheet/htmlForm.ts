@@ -1,7 +1,17 @@
 import { stepsLabel } from './filledLabels';
 import type { CellText, Form, FormBlock, FormBox, FormCell, FormTable } from './forms/form';
 import { remembered } from './htmlMemo';
-import { conditionHtml, el, escapeHtml, type Html, type HtmlContext, join, proseHtml, tickBox } from './htmlText';
+import {
+  conditionHtml,
+  el,
+  escapeHtml,
+  type Html,
+  type HtmlContext,
+  headCell,
+  join,
+  proseHtml,
+  tickBox,
+} from './htmlText';
 import { torqueTableHtml } from './htmlTorqueTable';
 import type { StepPlace } from './sheet';
 
@@ -70,7 +80,7 @@ function boxHtml({ label, text, hint, unit, at, share }: FormBox, { labels }: Ht
 }
 
 function tableHtml({ name, columns, rows, height }: FormTable, context: HtmlContext): Html {
-  const heads = columns.map(({ head, width }) => el('th', { scope: 'col', class: `col-${width}` }, escapeHtml(head)));
+  const heads = columns.map(({ head, width }) => headCell(head, `col-${width}`));
   const body = rows.map((cells) => el('tr', {}, ...cells.map((cell) => cellHtml(cell, context))));
   return el(
     'div',

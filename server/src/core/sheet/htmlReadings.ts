@@ -1,4 +1,4 @@
-import { el, escapeHtml, type Html, type HtmlContext } from './htmlText';
+import { el, escapeHtml, type Html, type HtmlContext, headCell } from './htmlText';
 import type { Reading, Sum, SumTerm } from './sheet';
 
 /** The blanks of a measurement. The limits head the column of names, so that a single reading takes two short lines. */
@@ -8,7 +8,7 @@ export function readingHtml(reading: Reading, { labels }: HtmlContext): Html {
   const places = reading.places.length === 0 ? [labels.reading] : reading.places;
   const rows = reading.rows.length === 0 ? [reading.name] : reading.rows;
   const corner = el('th', { scope: 'col', colspan: rounds > 1 ? 2 : undefined }, escapeHtml(limits));
-  const heads = places.map((head) => el('th', { scope: 'col' }, escapeHtml(head)));
+  const heads = places.map((head) => headCell(head));
   const blanks = places.map(() => el('td', { class: 'to-fill' }, escapeHtml(reading.unit)));
   const body = rows.flatMap((row) =>
     Array.from({ length: rounds }, (_, round) =>

@@ -93,16 +93,20 @@ function stepTitleHtml(step: Omit<SheetStep, 'source'>, { labels }: HtmlContext)
 
 function instructionHtml(instruction: Instruction, number: string, context: HtmlContext): Html {
   const { labels } = context;
+  const condition = conditionHtml(instruction.condition, labels);
+  const words = el('p', {}, proseHtml(instruction.text));
+  // What holds for the warning stands before it.
+  const hasCautions = instruction.cautions.length > 0;
   return el(
     'li',
     {},
-    conditionHtml(instruction.condition, labels),
+    hasCautions ? condition : undefined,
     ...cautionsHtml(instruction.cautions, labels),
     el(
       'div',
       { class: 'act' },
       el('span', { class: 'act-number' }, escapeHtml(number)),
-      el('p', {}, proseHtml(instruction.text)),
+      hasCautions || condition === undefined ? words : el('div', {}, condition, words),
       tickBox(`${labels.done} ${number}`, 'done'),
     ),
     ...particularsHtml(instruction, context),

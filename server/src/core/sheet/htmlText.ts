@@ -124,9 +124,14 @@ export function section(name: string, title: string, ...children: Child[]): Html
   );
 }
 
+/** The head of a column. One without words is no head: nobody could be told what it is of. */
+export function headCell(head: string, name?: string): Html {
+  return head === '' ? el('td', { class: name }) : el('th', { scope: 'col', class: name }, escapeHtml(head));
+}
+
 /** A table with column heads; each cell is markup already. */
 export function table(name: string, heads: readonly string[], rows: readonly (readonly Child[])[]): Html {
-  const headCells = heads.map((head) => el('th', { scope: 'col' }, escapeHtml(head)));
+  const headCells = heads.map((head) => headCell(head));
   const bodyRows = rows.map((cells) => el('tr', {}, ...cells.map((cell) => el('td', {}, cell))));
   return el(
     'div',
