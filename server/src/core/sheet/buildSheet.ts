@@ -27,7 +27,7 @@ import { temporaryLines } from './build/temporaries';
 import { Untranslated } from './build/untranslated';
 import { walkedWork } from './build/walkedWork';
 import { writingFor } from './sentences';
-import { closed } from './sentences/grammar';
+import { closed, plain } from './sentences/grammar';
 import type { Sheet } from './sheet';
 
 export type { ConcessionInForce, FindingAtStep, PickedSet, SheetOptions } from './build/buildContext';
@@ -95,7 +95,7 @@ export function buildSheet(procedure: ProcedureView, picked: PickedSet, options:
     revisions: revisionLines(context),
   };
   // Whatever is printed has been read by now.
-  const untranslated = context.untranslated.list(planned);
+  const untranslated = context.untranslated.list(planned, (prose) => plain(context.prose.read(prose)));
   return untranslated.length === 0 ? sheet : { ...sheet, untranslated };
 }
 

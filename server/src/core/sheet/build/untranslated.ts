@@ -17,13 +17,13 @@ export class Untranslated {
     if (/\p{Ll}{2}/u.test(prose.text)) this.#met.set(prose, kind);
   }
 
-  /** Each text once, names first; a text of the steps with every step where it stands. */
-  list(planned: readonly PlannedStep[]): UntranslatedText[] {
+  /** Each text once as it is printed, names first; a text of the steps with every step where it stands. */
+  list(planned: readonly PlannedStep[], printed: (prose: Prose) => string): UntranslatedText[] {
     if (this.#met.size === 0) return [];
     const places = stepsByProse(planned);
     const texts = new Map<string, UntranslatedText>();
     for (const [prose, kind] of this.#met) {
-      const text = prose.text.trim();
+      const text = kind === 'text' ? printed(prose) : prose.text.trim();
       const known = texts.get(`${kind} ${text}`) ?? { kind, text, language: this.writtenIn, at: [] };
       const at = kind === 'text' ? places.get(prose) : undefined;
       if (at !== undefined && known.at.every((one) => one.step !== at.step)) known.at.push(at);
