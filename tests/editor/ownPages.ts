@@ -11,6 +11,7 @@ import { chartToHtml } from '../../server/src/core/chart/chartHtml';
 import { checkDocument } from '../../server/src/core/rules/checkDocument';
 import { buildSheet, listSheetBuilds } from '../../server/src/core/sheet/buildSheet';
 import { sheetToHtml, sheetToPage } from '../../server/src/core/sheet/html';
+import type { Sheet } from '../../server/src/core/sheet/sheet';
 import type { SheetPagesResult, SheetPatchResult } from '../../server/src/lsp/protocol';
 import { SentPages } from '../../server/src/lsp/sentPages';
 import { NodeFiles, uriOfPath } from '../../server/src/node/nodeFiles';
@@ -47,6 +48,10 @@ export class OpenProcedure {
   change(text: string): void {
     this.text = text;
     this.#workspace.set(this.#uri, { is: 'text', text });
+  }
+
+  sheet(): Sheet {
+    return this.#checked().sheet;
   }
 
   /** The sheet as a file. */
