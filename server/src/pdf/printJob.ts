@@ -8,7 +8,7 @@ import { alertSymbol, inkSvg, turnSymbol } from '../core/sheet/symbols';
 import type { PdfFonts } from './assets';
 import { documentDate } from './documentDate';
 import { type FigureFiles, placeFigures } from './figures';
-import { missingGlyphs } from './fontCoverage';
+import { missingGlyphs, type PlacedText } from './fontCoverage';
 import type { PdfProblem } from './problem';
 import { placeProof } from './proof';
 
@@ -43,6 +43,7 @@ const namesNotTexts = new Set([
   'initialsField',
   'signFields',
   'notesField',
+  'factFields',
   'toolField',
 ]);
 
@@ -57,11 +58,12 @@ export function preparePrintJob(
   named?: SheetForms,
 ): JobFiles | { problem: PdfProblem } {
   const placed = placeFigures(withoutFindings(sheet), given);
+  if (placed.fault !== undefined) return { problem: { kind: 'figure', ...placed.fault } };
   const proof = placeProof(placed.sheet, labelsFor(sheet.language));
   const marks = named === undefined ? {} : { fillable: true, forms: named };
   const written = { ...templateData(withoutSources(placed.sheet)), proof: proof.placed, ...marks };
   const data = mapTexts(written, (text) => breakLongWords(printableText(text)), namesNotTexts);
-  const missing = missingGlyphs([...textsOf(data), ...placed.texts], fonts);
+  const missing = missingGlyphs([...placedTexts(data), ...placed.texts], fonts);
   if (missing.length > 0) return { problem: { kind: 'missingGlyph', characters: missing } };
   const texts: [string, string][] = [...symbolFiles(), ...proof.files, ['data.json', JSON.stringify(data)]];
   return new Map([...placed.files, ...texts.map(([name, text]) => [name, utf8(text)] as const)]);
@@ -119,9 +121,20 @@ function symbolFiles(): [string, string][] {
   ];
 }
 
-function* textsOf(value: unknown): Generator<string> {
-  if (typeof value === 'string') yield value;
+/** Every text that is set in type, with where it stands: in a step, else in the part of the sheet that holds it. */
+function* placedTexts(value: unknown, place = 'the sheet', key = ''): Generator<PlacedText> {
+  if (typeof value === 'string') yield { text: value, place };
+  else if (Array.isArray(value)) for (const entry of value) yield* placedTexts(entry, place, key);
   else if (typeof value === 'object' && value !== null) {
-    for (const [key, entry] of Object.entries(value)) if (!namesNotTexts.has(key)) yield* textsOf(entry);
+    const here = key === 'steps' && 'number' in value ? `step ${String(value.number)}` : place;
+    for (const [name, entry] of Object.entries(value)) {
+      if (namesNotTexts.has(name)) continue;
+      yield* placedTexts(entry, here === 'the sheet' && name !== 'sheet' ? `the ${wordsOf(name)}` : here, name);
+    }
   }
+}
+
+/** `torqueTable` as words. */
+function wordsOf(key: string): string {
+  return key.replace(/[A-Z]/gu, (capital) => ` ${capital.toLowerCase()}`);
 }

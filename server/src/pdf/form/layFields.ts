@@ -90,6 +90,8 @@ class FieldLayer {
     for (const key of ['A', 'Border', 'Contents', 'QuadPoints']) annotation.delete(key);
     annotation.set('Subtype', PdfName.of('Widget'));
     annotation.set('P', page);
+    // Some readers look for it here only, also where the place is one of several of its field.
+    annotation.set('TU', PdfString.fromString(fieldTooltip(field)));
     if (field.kind === 'signature') return;
     annotation.set('DA', PdfString.fromString(isTicked(field) ? TICK_LOOK : TEXT_LOOK));
     if (!isTicked(field)) {

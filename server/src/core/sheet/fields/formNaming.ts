@@ -23,6 +23,10 @@ export class FormNaming {
     this.#shared = sharedFields(sheet, asked, asking);
   }
 
+  get shared(): SharedFields {
+    return this.#shared;
+  }
+
   front(forms: SheetForms): Pick<SheetForms, 'safety' | 'received' | 'layOut'> {
     return {
       safety: forms.safety.map((form) => this.#form(form, 'filed')),

@@ -1,7 +1,7 @@
 import { formsOf, type SheetForms } from '../forms';
 import { labelsFor } from '../labels';
 import type { Sheet } from '../sheet';
-import { Asking } from './asking';
+import { Asking, withNames } from './asking';
 import { nameTables, nameWear } from './backFields';
 import { type FormField, never } from './formField';
 import { FormNaming } from './formNaming';
@@ -38,8 +38,9 @@ export function nameFields(sheet: Sheet): NamedSheet {
   });
   const all = asking.fields;
   const fields = [...all.slice(afterSteps, afterFront), ...all.slice(0, afterSteps), ...all.slice(afterFront)];
+  const named = { ...sheet, safety, phases, ...tables };
   return {
-    sheet: { ...sheet, safety, phases, ...tables, ...{ notesField: notes } },
+    sheet: withNames(named, { notesField: notes, factFields: naming.shared.boxes }),
     forms: { ...front, ...back },
     fields,
   };

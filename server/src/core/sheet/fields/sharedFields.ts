@@ -8,6 +8,8 @@ import type { AskedInSteps } from './stepFields';
 export interface SharedFields {
   /** Of a box by its label. */
   box(label: string): string | undefined;
+  /** The same by label, for the boxes on the first page. */
+  readonly boxes: Readonly<Record<string, string>>;
   /** The names for the blanks or boxes of a cell, by table, row and column, each counted from 0. */
   cell(table: string, row: number, column: number): readonly string[] | undefined;
   /** The box that says that a row holds at all. */
@@ -24,6 +26,7 @@ export function sharedFields(sheet: Sheet, asked: AskedInSteps, asking: Asking):
   const tables = cellsByTable(sheet, asked, asking);
   return {
     box: (label) => boxes.get(label),
+    boxes: Object.fromEntries(boxes),
     cell: (table, row, column) => tables.get(table)?.(row, column),
     applies: (table, row) => (table === 'records' ? asked.readings[row]?.applies : undefined),
   };

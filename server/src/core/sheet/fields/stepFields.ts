@@ -5,7 +5,7 @@ import { type Asking, type FieldPlace, withNames } from './asking';
 import { nameLooseEnds } from './backFields';
 import { always, never } from './formField';
 import { nameReadings } from './readingFields';
-import { type ActualFields, nameTorque, nameTurn } from './torqueFields';
+import { type ActualFields, nameTorque, nameTurns } from './torqueFields';
 
 /** What tables and forms ask for again, in the order in which the steps ask for it. */
 export interface AskedInSteps {
@@ -143,7 +143,7 @@ function nameBlanks(
   const { turning, times, choices, renewals, record } = one;
   return {
     ...one,
-    ...(turning && { turning: turning.map((line, index) => nameTurn(line, index, at, asking)) }),
+    ...(turning && { turning: nameTurns(turning, sentence, at, asking) }),
     ...(times && { times: times.map((time, index) => nameTime(time, index, at, asking)) }),
     ...(choices && nameChoices(choices, at, sentence, asked, asking)),
     ...(renewals && { renewals: renewals.map((box, index) => nameRenewal(box, index, at, asked, asking)) }),

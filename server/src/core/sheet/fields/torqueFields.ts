@@ -1,6 +1,6 @@
 import { fillLabel } from '../labels';
 import type { SingleSetting, TorqueCallout, TorqueSetting, TurnLine } from '../sheet';
-import { type Asking, type FieldPlace, withNames } from './asking';
+import { type Asking, type FieldPlace, under, withNames } from './asking';
 
 /** The actual torque of one line of the torque table, asked for where the torque is set. */
 export interface ActualFields {
@@ -22,10 +22,15 @@ export function nameTorque(
   applies: string | undefined,
   asking: Asking,
 ): NamedTorque {
-  const found = torque.found?.map((line, index) => nameTurn(line, index, at, asking));
   const { setting, rows } = nameSetting(torque, at, applies, asking);
-  const named = { ...torque, setting, ...(found === undefined ? {} : { found }) };
+  const named = { ...torque, setting, ...foundLines(torque, rows) };
   return { torque: nameGrid(named, at, asking), rows };
+}
+
+/** Where only the hand is open, a line for each hand stands in the place of the branches, and has their boxes. */
+function foundLines({ found }: TorqueCallout, rows: readonly ActualFields[]): Pick<TorqueCallout, 'found'> {
+  if (found === undefined) return {};
+  return { found: found.map((line, index) => withNames(line, { field: rows[index]?.applies })) };
 }
 
 function nameSetting(
@@ -43,14 +48,25 @@ function nameSetting(
     };
   }
   const rows: ActualFields[] = [];
+  const ticks = asking.choice(
+    at,
+    'branch',
+    setting.branches.map((branch) => branch.condition),
+    torque.fastener,
+  );
   const branches = setting.branches.map((branch, index) => {
-    const place = { ...at, path: [...at.path, 'branch', index + 1] };
-    const { at: inBranch, field } = asking.condition(place, { kind: 'outcome', text: branch.condition });
-    const actual = actualOf(torque, branch.setting, inBranch, asking);
-    rows.push({ ...(field === undefined ? {} : { applies: field }), actual });
-    return withNames({ ...branch, setting: nameBlank(branch.setting, inBranch, asking) }, { field });
+    const field = ticks[index] ?? '';
+    const inBranch = { ...at, path: [...at.path, 'branch', index + 1], need: under(at.need, field) };
+    rows.push({ applies: field, actual: actualOf(torque, branch.setting, inBranch, asking) });
+    return withNames({ ...branch, setting: named(branch.setting, index, inBranch) }, { field });
   });
   return { setting: { kind: 'byOutcome', branches }, rows };
+
+  // Where only the hand is open, what nobody has stated is asked once.
+  function named(one: SingleSetting, index: number, inBranch: FieldPlace): SingleSetting {
+    if (torque.found === undefined) return nameBlank(one, inBranch, asking);
+    return index === 0 ? nameBlank(one, at, asking) : one;
+  }
 }
 
 /** Nobody has stated the torque: it is asked for before it is tightened. */
@@ -85,10 +101,13 @@ function actualOf(
   });
 }
 
-export function nameTurn(line: TurnLine, index: number, at: FieldPlace, asking: Asking): TurnLine {
-  if (line.condition === undefined) return line;
-  const place = { ...at, path: [...at.path, 'turn', index + 1] };
-  return withNames(line, { field: asking.condition(place, { kind: 'outcome', text: line.condition }).field });
+/** Ways to turn, of which the bench ticks the one that it has found. */
+export function nameTurns(lines: readonly TurnLine[], question: string, at: FieldPlace, asking: Asking): TurnLine[] {
+  const conditions = lines.flatMap(({ condition }) => (condition === undefined ? [] : [condition]));
+  const ticks = asking.choice(at, 'turn', conditions, question);
+  return lines.map((line) =>
+    line.condition === undefined ? line : withNames(line, { field: ticks[conditions.indexOf(line.condition)] }),
+  );
 }
 
 /** A box for each piece in each pass. */
