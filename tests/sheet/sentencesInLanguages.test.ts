@@ -20,7 +20,7 @@ function linesOf(one: Instruction): string[] {
     ...(one.choices ?? []),
     ...(one.record?.labels ?? []),
     one.ifNot && textOf(one.ifNot.text),
-  ].flatMap((line) => (line === undefined || line === '' || line === false ? [] : [line.replaceAll('\u00a0', '~')]));
+  ].flatMap((line) => (line === undefined || line === '' ? [] : [line.replaceAll('\u00a0', '~')]));
 }
 
 /** Each instruction with the lines that it becomes; one that the build does not have becomes none. */

@@ -48,7 +48,8 @@ export class Names {
   name(prose: Prose | undefined): string | undefined {
     if (prose === undefined) return undefined;
     const entry = this.written(prose, 'name');
-    return entry === undefined || this.otherLanguageOf(prose) !== undefined ? entry : this.#grammar.nameIn(entry);
+    if (entry === undefined) return undefined;
+    return writingFor(this.otherLanguageOf(prose) ?? this.language).grammar.nameIn(entry);
   }
 
   part(id: string, where: BuildSet): Thing {
