@@ -1,4 +1,5 @@
 import type { PdfFonts } from './assets';
+import type { MissingGlyph } from './problem';
 
 type Covers = (point: number) => boolean;
 
@@ -67,10 +68,19 @@ function coverageOf(fonts: PdfFonts): Covers {
   return covers;
 }
 
-/** The characters of `texts` that would print as nothing, each once, in order of appearance. */
-export function missingGlyphs(texts: Iterable<string>, fonts: PdfFonts): string[] {
+/** A text with where on the sheet it stands, for example `step 4`. */
+export interface PlacedText {
+  text: string;
+  place: string;
+}
+
+/** The characters of `texts` that would print as nothing, each once where it first stands, in order of appearance. */
+export function missingGlyphs(texts: Iterable<PlacedText>, fonts: PdfFonts): MissingGlyph[] {
   const covers = coverageOf(fonts);
-  const characters = new Set<string>();
-  for (const text of texts) for (const character of text) characters.add(character);
-  return [...characters].filter((character) => !leavesNoMark.test(character) && !covers(character.codePointAt(0) ?? 0));
+  const places = new Map<string, string>();
+  for (const { text, place } of texts) {
+    for (const character of text) if (!places.has(character)) places.set(character, place);
+  }
+  const missing = [...places].filter(([each]) => !leavesNoMark.test(each) && !covers(each.codePointAt(0) ?? 0));
+  return missing.map(([character, place]) => ({ character, place }));
 }
