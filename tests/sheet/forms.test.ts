@@ -34,21 +34,21 @@ const wordsOf = (cell: FormCell | undefined): string =>
 describe('the forms of a sheet', () => {
   test('concessions and hazards stand before anything is touched', () => {
     const { safety } = formsOf(ostrelSheet, labelsFor('en'));
-    expect(safety.map(({ name }) => name)).toEqual(['hazard', 'concession']);
+    expect(safety.map(({ name }) => name)).toEqual(['hazards', 'concessions']);
   });
 
   test('each tool has a blank for its number, each consumable for its batch and its day', () => {
-    const tools = tableIn(formNamed(ostrelSheet, 'tool'), 'tool-list');
+    const tools = tableIn(formNamed(ostrelSheet, 'tools'), 'tool-list');
     expect(tools.columns.map(({ head }) => head)).toContain('Shop number');
     for (const row of tools.rows) expect(row.at(-1)).toEqual({ kind: 'blanks', blanks: [] });
-    const consumables = tableIn(formNamed(ostrelSheet, 'consumable'), 'consumable-list');
+    const consumables = tableIn(formNamed(ostrelSheet, 'consumables'), 'consumable-list');
     expect(consumables.rows[0]?.map(({ kind }) => kind)).toEqual(['tick', 'text', 'text', 'text', 'blanks', 'blanks']);
   });
 
   test('a consumable whose last day is known says it', () => {
     const [first] = ostrelSheet.consumables;
     const consumables = first === undefined ? [] : [{ ...first, expires: '2027-05-01' }];
-    const table = tableIn(formNamed(smallSheet([], { consumables }), 'consumable'), 'consumable-list');
+    const table = tableIn(formNamed(smallSheet([], { consumables }), 'consumables'), 'consumable-list');
     expect(wordsOf(table.rows[0]?.at(-1))).toBe('2027-05-01');
   });
 

@@ -31,7 +31,7 @@ function torqueRowHtml(row: TorqueRow, hasBands: boolean, { labels }: HtmlContex
     [...value, ...second],
     ...(hasBands ? [(row.bands ?? []).flatMap(bandHtml)] : []),
     [
-      el('p', {}, escapeHtml(row.tools.join(', '))),
+      el('div', {}, escapeHtml(row.tools.join(', '))),
       el('div', { class: 'blank-line' }, el('span', {}, escapeHtml(labels.toolNumber)), el('span', { class: 'blank' })),
     ],
     pieceBlanks(row.pieces ?? 1).map((label) =>

@@ -20,16 +20,10 @@ export function layOutForms(sheet: Sheet, labels: Labels): Form[] {
   ];
 }
 
-/** A part of the sheet, or none where it has no rows. */
-function tableForm(
-  name: string,
-  title: string,
-  columns: Parameters<typeof formTable>[1],
-  rows: FormCell[][],
-  before: FormBlock[] = [],
-): Form[] {
+/** A table by what one row of it is, or none where it has no rows. */
+function tableForm(name: string, title: string, columns: Parameters<typeof formTable>[1], rows: FormCell[][]): Form[] {
   if (rows.length === 0) return [];
-  return [{ name, title, page: 'flow', blocks: [...before, formTable(`${name}-list`, columns, rows)] }];
+  return [{ name: `${name}s`, title, page: 'flow', blocks: [formTable(`${name}-list`, columns, rows)] }];
 }
 
 function hazardForm({ hazards }: Sheet, labels: Labels): Form[] {
