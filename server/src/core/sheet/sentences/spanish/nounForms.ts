@@ -8,6 +8,10 @@ const TAIL =
 const VERB_COMPOUND =
   /^(?:saca|porta|guarda|para|cuenta|rompe|corta|abre|aprieta|cubre|pisa|limpia|lava|pela|quita|salva|sujeta|tapa)\p{L}{3,}s$/u;
 
+export function isVerbCompound(word: string): boolean {
+  return VERB_COMPOUND.test(word);
+}
+
 /** `anillo elástico` of `anillo elástico de la tapa`. */
 export function headOf(name: string): string {
   const tail = TAIL.exec(name);

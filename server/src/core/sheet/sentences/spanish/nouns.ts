@@ -1,4 +1,4 @@
-import { headOf, isPluralWord, pluralWord } from './nounForms';
+import { headOf, isPluralWord, isVerbCompound, pluralWord } from './nounForms';
 import { FEMININE_NOUNS, MASCULINE_NOUNS, STRESSED_A } from './nounLexicon';
 
 export type Gender = 'm' | 'f';
@@ -54,16 +54,17 @@ function headWord(name: string): string {
   return /^[^\s(,/]+/u.exec(name)?.[0] ?? '';
 }
 
-const FEMININE_ENDING = /(?:a|[cgstx]ión|[dt]ad|tud|umbre|triz|sis|itis|eza|ez)$/u;
+const FEMININE_ENDING = /(?:a|ión|[dt]ad|tud|umbre|triz|sis|itis|eza|ez)$/u;
 const GREEK_MASCULINE = /(?:grama|quema|stema|blema|lema|tema|oma)$/u;
 
 /** Gender of a noun by what is known of it, else by its ending. */
 export function genderOf(word: string): Gender {
   const lower = word.toLowerCase();
+  if (isVerbCompound(lower)) return 'm';
   const singular = singularForms(lower);
   if (singular.some((one) => FEMININE_NOUNS.has(one))) return 'f';
   if (singular.some((one) => MASCULINE_NOUNS.has(one) || GREEK_MASCULINE.test(one))) return 'm';
-  return FEMININE_ENDING.test(lower) || /(?:as|[cgstx]iones|[dt]ades)$/u.test(lower) ? 'f' : 'm';
+  return FEMININE_ENDING.test(lower) || /(?:as|iones|[dt]ades)$/u.test(lower) ? 'f' : 'm';
 }
 
 /** What a word may be the plural of, itself first. */
