@@ -15,6 +15,7 @@ export interface PdfFonts {
 }
 
 export const templateNames = [
+  'changes.typ',
   'sheet.typ',
   'parts.typ',
   'front.typ',

@@ -25,6 +25,7 @@ Prints the step sheet of a procedure for a build.
   --archive                a PDF for the archive, PDF/A-3a beside PDF/UA-1; needs the date of the revision
   --torque-bands           show in the torque table what each thread and class usually takes, worked out;
                            the maker's value stays the one to tighten to
+  --changed-since BASE     mark the steps that differ from a revision of git, and list them at the front
   --watch                  print again when the procedure or anything it links to changes, until Ctrl+C
   --chart                  draw the walk instead: every part against every step, findings included
   --format html|svg        how the chart is written (as the name of the file says, else html)

@@ -1,8 +1,10 @@
+import type { ChangedSince } from '../../core/sheet/build/buildContext';
 import { buildSheet } from '../../core/sheet/buildSheet';
 import { sheetToHtml } from '../../core/sheet/html';
 import type { Sheet } from '../../core/sheet/sheet';
 import { reasonOf, writeWhole } from '../../node/nodeFiles';
 import { pdfProblemMessage, renderPdf } from '../../node/pdf/pdfEngine';
+import { type ComparedWith, comparedWith } from '../history/comparedWith';
 import { CommandProblem } from '../problem';
 import { plural, shown } from '../report/text';
 import type { Terminal } from '../terminal';
@@ -23,6 +25,7 @@ const LANGUAGES: { readonly [Language in Sheet['language']]: string } = { en: 'E
 
 interface Job {
   readonly open: OpenProcedure;
+  readonly compared: ComparedWith | undefined;
   readonly picked: ChosenBuild;
 }
 
@@ -64,19 +67,21 @@ async function jobsOf(
   sources: (paths: readonly string[]) => void,
 ): Promise<Job[]> {
   const open = await openProcedure(file, request.today, sources);
-  return chosenBuilds(open, request.build, request.allBuilds).map((picked) => ({ open, picked }));
+  const { changedSince } = request;
+  const compared = changedSince === undefined ? undefined : await comparedWith(file, changedSince);
+  return chosenBuilds(open, request.build, request.allBuilds).map((picked) => ({ open, picked, compared }));
 }
 
 /** Gives how many errors stand against what was written. */
 async function printOne(
   terminal: Terminal,
   request: SheetRequest,
-  { open, picked }: Job,
+  { open, picked, compared }: Job,
   isFolder: boolean,
   progress: Progress,
 ): Promise<number> {
   const target = targetFor(request, open.file, picked.build.id, isFolder);
-  const built = sheetOf(request, open, picked);
+  const built = sheetOf(request, open, picked, compared?.(picked.build.id));
   await write(target, built, request);
   const errors = built.notReleased?.errors ?? 0;
   progress.clear();
@@ -95,9 +100,14 @@ async function printOne(
   return errors;
 }
 
-function sheetOf(request: SheetRequest, open: OpenProcedure, picked: ChosenBuild): Sheet {
+function sheetOf(request: SheetRequest, open: OpenProcedure, picked: ChosenBuild, changed?: ChangedSince): Sheet {
   const torqueBands = request.torqueBands ? 'computed' : 'left-out';
-  return buildSheet(open.procedure, picked, { findings: open.findings, ...layoutFor(request, open), torqueBands });
+  return buildSheet(open.procedure, picked, {
+    findings: open.findings,
+    ...layoutFor(request, open),
+    torqueBands,
+    ...(changed && { changed }),
+  });
 }
 
 async function write(target: string, built: Sheet, request: SheetRequest): Promise<void> {

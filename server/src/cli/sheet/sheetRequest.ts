@@ -14,6 +14,8 @@ export interface SheetRequest {
   readonly fillable: boolean;
   readonly archive: boolean;
   readonly torqueBands: boolean;
+  /** A revision of git that the sheet is compared with. */
+  readonly changedSince: string | undefined;
   readonly watch: boolean;
   readonly chart: boolean;
   /** Of a chart. */
@@ -35,6 +37,7 @@ export function readSheetRequest(args: readonly string[]): SheetRequest {
     fillable: { type: 'boolean' },
     archive: { type: 'boolean' },
     'torque-bands': { type: 'boolean' },
+    'changed-since': { type: 'string' },
     watch: { type: 'boolean' },
     chart: { type: 'boolean' },
     format: { type: 'string' },
@@ -48,6 +51,7 @@ export function readSheetRequest(args: readonly string[]): SheetRequest {
     fillable: values.fillable === true,
     archive: values.archive === true,
     torqueBands: values['torque-bands'] === true,
+    changedSince: text(values['changed-since']),
     watch: values.watch === true,
     chart: values.chart === true,
     format: text(values.format),

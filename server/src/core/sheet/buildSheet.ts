@@ -3,6 +3,7 @@ import { type Build, type BuildSet, buildsOf } from '../builds';
 import { receivedUnit } from './build/asReceived';
 import { beforeYouStart } from './build/beforeYouStart';
 import type { BuildContext, PickedSet, SheetOptions } from './build/buildContext';
+import { changesOf } from './build/changedSteps';
 import { ConditionWords } from './build/conditionWords';
 import { fatesOf } from './build/fates';
 import { concessionsOf, errorCount, findingsElsewhere } from './build/findings';
@@ -73,6 +74,7 @@ export function buildSheet(procedure: ProcedureView, picked: PickedSet, options:
     header: headerOf(context),
     proof: proofOf(procedure.snapshot, procedure.document.uri),
     ...(errors === 0 ? {} : { notReleased: { errors } }),
+    ...changesOf(phases, options.changed),
     safety: { wear: wearOf(consumables, context) },
     ...(received === undefined ? {} : { asReceived: received }),
     beforeYouStart: before,
@@ -84,7 +86,7 @@ export function buildSheet(procedure: ProcedureView, picked: PickedSet, options:
     temporaries,
     fates,
     torqueTable: torqueTable(phases),
-    recordTable: recordTable(phases),
+    recordTable: recordTable(phases, context),
     findings: findingsElsewhere(context),
     concessions: concessionsOf(context),
     record: recordOf({ work, loose, phases, tools, consumables }, context),

@@ -1,6 +1,7 @@
 import { bandOf } from './filledLabels';
 import { formsOf } from './forms';
 import { cautionsHtml } from './htmlCautions';
+import { changesHtml } from './htmlChanges';
 import { figureHtml } from './htmlFigures';
 import { formHtml } from './htmlForm';
 import { el, escapeHtml, type Html, type HtmlContext, proseHtml, section, tickBox } from './htmlText';
@@ -57,6 +58,7 @@ export function frontHtml(context: HtmlContext): (Html | undefined)[] {
   const { sheet, labels } = context;
   const { safety, received, layOut } = formsOf(sheet, labels);
   return [
+    changesHtml(context),
     safetyHtml(context),
     sheet.beforeYouStart.length === 0
       ? undefined

@@ -56,7 +56,7 @@ function contentHtml(step: Omit<SheetStep, 'source'>, context: HtmlContext): Htm
   const id = `step-${step.id}`;
   return el(
     'section',
-    { class: 'step', id, 'aria-labelledby': `${id}-title` },
+    { class: step.changed === true ? 'step changed' : 'step', id, 'aria-labelledby': `${id}-title` },
     stepTitleHtml(step, context),
     context.options.mode === 'preview' ? findingsHtml(step.findings, context) : undefined,
     conditionHtml(step.condition, context.labels),
@@ -78,6 +78,7 @@ function actsHtml(step: Omit<SheetStep, 'source'>, context: HtmlContext): Html[]
 
 function stepTitleHtml(step: Omit<SheetStep, 'source'>, { labels }: HtmlContext): Html {
   const tags = [
+    ...(step.changed === true ? [labels.changed] : []),
     ...(step.optional ? [labels.optional] : []),
     ...(step.people > 1 ? [fillLabel(labels.people, { count: step.people })] : []),
     ...(step.sign === undefined ? [] : [labels.holdPoint]),

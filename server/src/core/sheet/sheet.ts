@@ -51,6 +51,8 @@ export interface Sheet {
   proof?: SheetProof;
   /** Present while errors stand: printed as a band on every page. */
   notReleased?: { errors: number };
+  /** Where the sheet is compared with an earlier text: the steps that differ from it. */
+  changes?: SheetChanges;
   safety: StandingSafety;
   /** What is written down about the unit as it arrives; absent where the work starts from parts. */
   asReceived?: ReceivedUnit;
@@ -238,6 +240,17 @@ export interface LooseEnd {
 /** The final torque, whichever way it is turned; `seat`: a ring that no torque holds; `off`: it comes off again before it is ever made tight. */
 export type LooseNeed = { kind: 'torque'; setting: TorqueSetting } | { kind: 'seat' } | { kind: 'off' };
 
+/** What has changed since an earlier text. A step that is gone is named by its title then. */
+export interface SheetChanges {
+  /** What it is compared with: a revision, else whatever names that text. */
+  since: { kind: 'revision' | 'text'; name: string };
+  steps: ChangedStep[];
+}
+
+export type ChangedStep =
+  | { kind: 'here'; step: number; stepId: string; title: string }
+  | { kind: 'gone'; title: string };
+
 export interface SheetStep {
   id: string;
   /** Counts through the whole sheet; phases do not restart it. */
@@ -246,6 +259,8 @@ export interface SheetStep {
   source: SheetSource;
   condition?: Condition;
   optional: boolean;
+  /** It differs from the text that the sheet is compared with. */
+  changed?: true;
   /** How many people the step takes; 1 prints nothing. */
   people: number;
   /** A hold point: who must sign before work goes on. */
@@ -432,9 +447,13 @@ export interface RecordRow {
   condition?: Condition;
   limits?: string;
   unit: string;
+  /** What each value is judged by; absent for a record only, and where the limits cannot be read. */
+  accepts?: Acceptance[];
   /** Names of the pieces and of the places that are measured: one blank for each pair; empty is one. */
   rows: string[];
   places: string[];
+  /** How often it may be taken; the record has the last time. */
+  rounds?: number;
 }
 
 /** A concession holds at one step, or for the whole sheet. */

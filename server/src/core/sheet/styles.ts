@@ -48,6 +48,7 @@ th, td { border: 1px solid var(--line); padding: .4rem .6rem; text-align: start;
 `;
 
 const steps = `
+.step.changed { border-inline-start: 5px solid var(--ink); padding-inline-start: .8rem; margin-inline-start: -1.1rem; }
 .step { border-top: 1px solid var(--line); padding: 1rem 0 .6rem; scroll-margin-top: 3.5rem; }
 h2 + .step, .phase > .condition + .step { border-top: 0; padding-top: 0; }
 .step-number { min-width: 2rem; font-size: 1.5rem; font-weight: 700; } .step-title { flex: 1 1 14rem; }

@@ -38,6 +38,14 @@ export interface ConcessionInForce {
   readonly until: string;
 }
 
+/** What an earlier text is called, and which steps differ from it. */
+export interface ChangedSince {
+  readonly since: { readonly kind: 'revision' | 'text'; readonly name: string };
+  readonly steps: ReadonlySet<string>;
+  /** Titles of steps that are gone. */
+  readonly gone: readonly string[];
+}
+
 export interface SheetOptions {
   /** What stands against the procedure, without what a concession lets stand. */
   readonly findings: readonly FindingAtStep[];
@@ -50,6 +58,8 @@ export interface SheetOptions {
   readonly sides?: Sides;
   /** Whether the torque table shows what each joint usually takes, worked out; by default only what is stated. */
   readonly torqueBands?: 'computed' | 'left-out';
+  /** The steps that differ from an earlier text, by id, where the sheet marks them. */
+  readonly changed?: ChangedSince;
   /** The text of a figure by its URI, where the snapshot has not loaded it. */
   readonly readFigure?: (uri: string) => string | undefined;
 }

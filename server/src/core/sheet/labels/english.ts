@@ -55,6 +55,10 @@ export const english = {
   step: 'Step',
   done: 'Done',
   tickIfApplies: 'Tick if this applies',
+  changed: 'Changed',
+  changedSince: 'Changed since {since}',
+  changedNothing: 'No step differs.',
+  changedGone: 'Not on the sheet any more: {title}',
   optional: 'Optional',
   people: '{count} people',
   holdPoint: 'HOLD POINT',
@@ -190,6 +194,7 @@ export const english = {
   recordNote:
     'Write what was measured with the tool named, and nothing from memory. File these pages with the page “{received}”.',
   toolNumber: 'Tool number',
+  lastTaken: 'the last time it was taken',
   decisions: 'Parts used again or renewed',
   decision: 'Decision',
   newPartNumber: 'Number of the new part',
