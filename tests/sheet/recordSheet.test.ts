@@ -79,6 +79,16 @@ describe('the tables of torques and measurements', () => {
     expect(torqueTable.map(({ pieces }) => pieces)).toEqual([4, undefined]);
   });
 
+  test('a size that is chosen stands behind what it is chosen from', async () => {
+    const steps = { shim: ['measure: stack', 'choose: shim, size: [+stack]'], play: ['measure: end-play'] };
+    const { recordTable } = await sheetFrom(steps);
+    expect(recordTable.map(({ step, what, limits }) => [step, what, limits])).toEqual([
+      [1, 'Height of the stack', undefined],
+      [1, 'Size chosen: thrust shim', '0.40 to 0.60 mm'],
+      [2, 'End play of the rotor', '0.04 to 0.09 mm'],
+    ]);
+  });
+
   test('a measurement says for which outcome it is made', async () => {
     const { recordTable } = await sheetFrom({ play: ['measure: end-play, when: nut-hand=left'] }, { build: 'k2-b' });
     expect(recordTable[0]?.condition?.text).toContain('the hand of the cap nut is left');

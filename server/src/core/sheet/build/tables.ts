@@ -1,5 +1,7 @@
 import type { RecordRow, SheetPhase, SheetStep, SingleSetting, TorqueCallout, TorqueRow, TorqueValue } from '../sheet';
+import type { BuildContext } from './buildContext';
 import { instructionsIn } from './steps';
+import { conditioned } from './uses';
 
 type Row = Pick<TorqueRow, 'step' | 'stepId' | 'fastener' | 'pieces' | 'tools' | 'condition'>;
 
@@ -40,13 +42,36 @@ function valueCells({ passes: _, ...cells }: TorqueValue): Omit<TorqueValue, 'pa
   return cells;
 }
 
-/** Every measurement of the sheet with its limits, to be filled in once more on one page. */
-export function recordTable(phases: readonly SheetPhase[]): RecordRow[] {
+/** Every measurement and every size that is chosen, with its limits, in the order of the work. */
+export function recordTable(phases: readonly SheetPhase[], context: BuildContext): RecordRow[] {
+  // The order of two rows of one step stays: it is that of its instructions, and a size is chosen from what was measured.
+  return [...measurementRows(phases), ...sizeRows(context)].sort((a, b) => a.step - b.step);
+}
+
+function measurementRows(phases: readonly SheetPhase[]): RecordRow[] {
   return [...instructionsIn(phases)].flatMap(({ step, instruction }) => {
     if (instruction.reading === undefined) return [];
     const { name, ...facts } = instruction.reading;
     const condition = instruction.condition ?? step.condition;
     const row = { step: step.number, stepId: step.id, what: name, ...facts };
     return [condition === undefined ? row : { ...row, condition }];
+  });
+}
+
+function sizeRows(context: BuildContext): RecordRow[] {
+  const { names, quantities, writing, procedure } = context;
+  return context.uses.flatMap(({ instruction: one, step, stepId, where }) => {
+    if (one.verb !== 'choose' || one.choose === undefined) return [];
+    const sizes = procedure.family?.part(one.choose.id)?.sizes;
+    const row = {
+      step,
+      stepId,
+      what: `${writing.phrases.sizeChosen}: ${names.part(one.choose.id, where).name}`,
+      unit: quantities.unitFor('length', sizes),
+      rows: [],
+      places: [],
+      ...conditioned(where, context),
+    };
+    return [sizes === undefined ? row : { ...row, limits: quantities.inBrackets(sizes) }];
   });
 }

@@ -57,12 +57,18 @@ function measurementTable(rows: readonly RecordRow[], labels: Labels): FormTable
   ] as const;
   const cells = rows.map((row): FormCell[] => [
     stepsCell([row]),
-    wordsWhen(row.what, row.condition),
+    measuredWords(row, labels),
     row.limits === undefined ? words(labels.recordOnly) : { kind: 'limits', text: row.limits },
     blanksOf(row),
     toFill,
   ]);
   return formTable('records', columns, cells);
+}
+
+/** What may be taken again is filed as it was the last time; every time has its row in the step. */
+function measuredWords({ what, condition, rounds = 1 }: RecordRow, labels: Labels): FormCell {
+  const texts = [what, ...(rounds > 1 ? [labels.lastTaken] : [])].map((text) => ({ text, strong: false }));
+  return condition === undefined ? { kind: 'text', texts } : { kind: 'text', texts, condition };
 }
 
 function decisionTable(rows: readonly DecisionRow[], labels: Labels): FormTable {
