@@ -36,7 +36,6 @@ const walkGrid = (host, readout) => {
     title.textContent = head.dataset.words + ': ' + row.getAttribute('aria-label') + ', ' + standingAt(row, column);
     cell.append(title, made('rect', { class: 'hit', x: x.value, width: width.value, y: 0.5, height: 19 }));
     row.append(cell);
-    row.setAttribute('role', 'row');
     return cell;
   }
 
@@ -46,19 +45,12 @@ const walkGrid = (host, readout) => {
     return (before.at(-1) ?? row).dataset.standing;
   }
 
-  // A row without cells is no row to whoever hears it.
-  function removeMade(cell) {
-    const row = cell.parentElement;
-    cell.remove();
-    if (row.classList.contains('row') && cellsIn(row).length === 0) row.removeAttribute('role');
-  }
-
   // One cell at a time can be reached with the Tab key: the one that the cursor stands on.
   function putCursor(row, column, focus) {
     const cell = cellAt(row, column);
     for (const old of host.querySelectorAll('[aria-colindex][tabindex="0"]')) {
       if (old === cell) continue;
-      if (old.hasAttribute('data-made')) removeMade(old);
+      if (old.hasAttribute('data-made')) old.remove();
       else old.setAttribute('tabindex', '-1');
     }
     cell.setAttribute('tabindex', '0');

@@ -140,7 +140,7 @@ export const scenarios = [
           title: fifth.querySelector('.step-title').textContent,
         };
       });
-      procedure.change(procedure.text.replace(`title: ${before.title}\n`, `title: ${before.title} anew\n`));
+      procedure.change(procedure.text.replace(before.title, `${before.title} anew`));
       await workbench.send(procedure.patch());
       const after = await page.evaluate(() => ({
         scroll: scrollY,

@@ -39,7 +39,7 @@ async function sheetsOf(path: string, language: SheetLanguage = 'en'): Promise<S
   });
 }
 
-/** The words of the body of the HTML file in their order, without blanks: lines break where they like. */
+/** The words of the body of the HTML file in their order, without blanks and hyphens: lines break where they like. */
 function wordsOfHtml(html: string): string {
   const body = html
     .slice(html.indexOf('<body'))
@@ -63,7 +63,7 @@ function wordsIn(base64: string): string {
 const ENTITIES: Readonly<Record<string, string>> = { amp: '&', lt: '<', gt: '>', quot: '"', '#39': "'" };
 
 function bare(text: string): string {
-  return text.replace(/[\s\u00A0\u200B\u00AD]+/g, '');
+  return text.replace(/[\s\u00A0\u200B\u00AD-]+/g, '');
 }
 
 /** The first place at which two texts differ, with what is around it; empty where they are the same. */

@@ -45,8 +45,7 @@ function rowOf(chart: Chart, row: ChartRow, index: number, geometry: Geometry, m
   const attributes = {
     class: 'row',
     id: `row-${row.part}`,
-    // A row is one of cells; a part to which nothing happens has none until the cursor comes.
-    role: row.cells.length === 0 ? undefined : 'row',
+    role: 'row',
     'aria-rowindex': index + 2,
     'aria-label': row.name,
     transform: `translate(0 ${index * ROW})`,
@@ -57,7 +56,27 @@ function rowOf(chart: Chart, row: ChartRow, index: number, geometry: Geometry, m
     attributes,
     el('path', { class: 'guide', d: `M0 ${ROW}H${n(geometry.width)}` }),
     ...stretchesOf(row, beats, geometry).flatMap((stretch) => barOf(stretch)),
+    ...(row.cells.length === 0 ? [quietCell(row, geometry, mode)] : []),
     ...row.cells.map((cell) => cellOf(chart, row, cell, geometry, mode)),
+  );
+}
+
+/** A part to which nothing happens says at the start of its row how it stands, for a row has to have a cell. */
+function quietCell(row: ChartRow, { start }: Geometry, mode: DrawMode): Html {
+  const standing = standingWords(row.start);
+  const attributes = {
+    class: 'cell',
+    id: `cell-${row.part}-start`,
+    role: 'gridcell',
+    'aria-colindex': 2,
+    ...ofPreview(mode, { tabindex: -1, 'data-standing': standing }),
+  };
+  const frame = { x: n(start.x + 0.5), y: 0.5, width: n(start.width - 1), height: ROW - 1 };
+  return el(
+    'g',
+    attributes,
+    el('title', {}, escapeHtml(`${row.name}, ${standing}`)),
+    el('rect', { class: 'hit', ...frame }),
   );
 }
 

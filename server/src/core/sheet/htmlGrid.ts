@@ -36,7 +36,12 @@ function orderHeads({ first, pieces }: PieceBand & { kind: 'ordered' }, labels: 
   const turns = pieces.map((_, index) => el('span', { class: 'turn-number' }, escapeHtml(String(first + index))));
   const names = pieces.map((name) => escapeHtml(name));
   const row = (label: string, cells: readonly Html[]): Html =>
-    el('tr', {}, rowHead(label), ...cells.map((cell) => el('th', { scope: 'col' }, cell)));
+    el(
+      'tr',
+      {},
+      rowHead(label),
+      ...cells.map((cell) => (cell === '' ? el('td', {}) : el('th', { scope: 'col' }, cell))),
+    );
   return [row(labels.order, turns), row(labels.piece, names)];
 }
 

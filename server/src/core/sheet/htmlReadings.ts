@@ -38,7 +38,7 @@ export function sumHtml({ terms, result, rounds }: Sum, { labels }: HtmlContext)
   const limits = result.limits === undefined ? '' : `${labels.limits}: ${result.limits}`;
   const heads = [
     ...(rounds > 1 ? [el('td', { class: 'round' })] : []),
-    ...terms.flatMap((term, index) => signed(term, index, el('th', { scope: 'col' }, escapeHtml(term.name)))),
+    ...terms.flatMap((term, index) => signed(term, index, headCell(term.name))),
     sign('='),
     el('th', { scope: 'col' }, escapeHtml(result.name), ...(limits === '' ? [] : [el('p', {}, escapeHtml(limits))])),
   ];
