@@ -90,6 +90,17 @@ describe('words of another language', () => {
     expect(screws.filter(({ lang }) => lang === 'en').map(({ text }) => text)).toEqual(['cover screw']);
   });
 
+  test('are not inflected in an English or a German sentence either', async () => {
+    const screws = async (language: SheetLanguage, writtenIn: SheetLanguage) => {
+      const sheet = await sheetIn(language, WORK, { ...DEFAULT_SETTINGS, writtenIn });
+      return sheet.phases[0]?.steps[1]?.instructions[1]?.text ?? [];
+    };
+    expect(textOf(await screws('en', 'de'))).toBe('Install the four cover screw.');
+    expect((await screws('en', 'de')).map(({ lang }) => lang)).toContain('de');
+    expect(textOf(await screws('de', 'en'))).toBe('4 × cover screw einbauen.');
+    expect((await screws('de', 'en')).map(({ lang }) => lang)).toContain('en');
+  });
+
   test('are marked in the page, and only they', async () => {
     const html = sheetToHtml(await sheetIn('es'), { mode: 'file' });
     expect(html).toContain('<html lang="es">');

@@ -52,6 +52,12 @@ export const text = (words: string): Run => ({ kind: 'text', text: words });
 export const strong = (words: string): Run => ({ kind: 'strong', text: words });
 export const quantity = (words: string): Run => ({ kind: 'quantity', text: words });
 
+/** The name of a thing as a run, which knows what it names and in which other language it may be. */
+export function nameRun({ kind, language }: Pick<Thing, 'kind' | 'language'>, words: string): Run {
+  const run: Run = kind === 'value' ? text(words) : { kind, text: words };
+  return language === undefined ? run : { ...run, lang: language };
+}
+
 /** Joins pieces as they stand; neighbours of one plain kind become one run. */
 export function join(...pieces: readonly Piece[]): Prose {
   const runs: Prose = [];

@@ -1,5 +1,5 @@
 import type { Prose, Run } from '../../sheet';
-import { type Grammar, join, type Thing, text } from '../grammar';
+import { type Grammar, join, nameRun, type Thing } from '../grammar';
 
 const NUMBERS = [
   'no',
@@ -57,13 +57,18 @@ function isPlural(thing: Thing): boolean {
 }
 
 function name(thing: Thing, words = thing.name): Run {
-  return thing.kind === 'value' ? text(words) : { kind: thing.kind, text: words };
+  return nameRun(thing, words);
+}
+
+/** A name in another language stays as it is written. */
+export function pluralName({ name: words, language }: Thing): string {
+  return language === undefined ? plural(words) : words;
 }
 
 function definite(thing: Thing, adjective: string): Prose {
   const count = thing.kind !== 'value' && isPlural(thing) ? `${numberWord(thing.count ?? 0)} ` : '';
   const already = DETERMINERS.test(thing.name) ? '' : 'the ';
-  return join(already, count, adjective, name(thing, isPlural(thing) ? plural(thing.name) : thing.name));
+  return join(already, count, adjective, name(thing, isPlural(thing) ? pluralName(thing) : thing.name));
 }
 
 function listed(items: readonly Prose[], last: string): Prose {
@@ -76,7 +81,7 @@ export const englishGrammar: Grammar = {
   nameIn: (entry) => entry,
   the: (thing) => definite(thing, ''),
   theNew: (thing) => definite(thing, 'new '),
-  someOf: (count, thing) => join(`${numberWord(count)} of the `, name(thing, plural(thing.name))),
+  someOf: (count, thing) => join(`${numberWord(count)} of the `, name(thing, pluralName(thing))),
   bare: (thing) => [name(thing)],
   and: (items) => listed(items, 'and'),
   or: (items) => listed(items, 'or'),

@@ -1,6 +1,6 @@
 import { capital, join, plain, strong, type Thing, text } from '../grammar';
 import type { Alternative, BandJoint, NamedBuild, NoBand, Phrases, Way } from '../language';
-import { englishGrammar as grammar, plural } from './grammar';
+import { englishGrammar as grammar, pluralName } from './grammar';
 
 const list = (items: readonly string[], last: 'and' | 'or'): string =>
   plain((last === 'and' ? grammar.and : grammar.or)(items.map((item) => [text(item)])));
@@ -119,9 +119,9 @@ export const englishPhrases: Phrases = {
   superseded: (number, by) => `${number} (superseded by ${by})`,
 };
 
-function pieces({ name }: Thing, count: number, of = count): string {
-  if (count < of) return `${plural(name)} (${count} of ${of})`;
-  return count > 1 ? `${plural(name)} (${count})` : name;
+function pieces(thing: Thing, count: number, of = count): string {
+  if (count < of) return `${pluralName(thing)} (${count} of ${of})`;
+  return count > 1 ? `${pluralName(thing)} (${count})` : thing.name;
 }
 
 function times(count: number): string {

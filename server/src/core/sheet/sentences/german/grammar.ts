@@ -1,5 +1,5 @@
-import type { Prose, Run } from '../../sheet';
-import { type Grammar, join, plain, type Thing, text } from '../grammar';
+import type { Prose } from '../../sheet';
+import { type Grammar, join, nameRun, plain, type Thing } from '../grammar';
 import { mentioned } from './mentions';
 import { article, type Determiner, decline, type GrammaticalCase, type Noun, nameIn, nounOf } from './nouns';
 
@@ -27,10 +27,6 @@ export function isPlural(thing: Thing): boolean {
 
 function isCounted({ count }: Thing): boolean {
   return count !== undefined && count > 1;
-}
-
-function nameRun(thing: Thing, words: string): Run {
-  return thing.kind === 'value' ? text(words) : { kind: thing.kind, text: words };
 }
 
 /** A name without its article, in a case: `8-mm-Einsatz`, `4 Deckelschrauben`; with `neu`, `4 neue Deckelschrauben`. */
@@ -114,7 +110,7 @@ const PHRASE = /^(?:(?<article>der|die|das|ein|eine)\s+)?(?<rest>.+)$/su;
 /** Words of the writer, written in the first case, put into another; an article of theirs is left out or put before. */
 export function phrase(written: Prose, of: GrammaticalCase, wanted: 'bare' | 'definite' | 'as written'): Prose {
   const [first, ...rest] = written;
-  if (first === undefined || first.kind !== 'text') return written;
+  if (first === undefined || first.kind !== 'text' || first.lang !== undefined) return written;
   const { article: own, rest: words = first.text } = PHRASE.exec(first.text)?.groups ?? {};
   const isIndefinite = own === 'ein' || own === 'eine';
   const entry = own === undefined || isIndefinite ? words : first.text;

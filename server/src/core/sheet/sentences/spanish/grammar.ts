@@ -1,5 +1,5 @@
-import type { Prose, Run } from '../../sheet';
-import { type Grammar, join, plain, type Thing, text } from '../grammar';
+import type { Prose } from '../../sheet';
+import { type Grammar, join, nameRun, plain, type Thing } from '../grammar';
 import { type Noun, nounOf, pluralName, takesMasculineArticle } from './nouns';
 import { nounOfThing } from './thingNouns';
 
@@ -53,11 +53,6 @@ export function isFeminine(thing: Thing): boolean {
 export function articleFor(noun: Noun, plural: boolean, adjective = false): string {
   if (plural) return noun.gender === 'f' ? 'las' : 'los';
   return noun.gender === 'm' || (!adjective && takesMasculineArticle(noun)) ? 'el' : 'la';
-}
-
-function nameRun({ kind, language }: Thing, words: string): Run {
-  const run: Run = kind === 'value' ? text(words) : { kind, text: words };
-  return language === undefined || language === 'es' ? run : { ...run, lang: language };
 }
 
 function definite(thing: Thing, adjective: string): Prose {
