@@ -71,6 +71,7 @@ describe('a mention behind words that the writer has inflected', () => {
     ['das Lagergehäuse', 'im ', 'Lagergehäuse'],
     ['das Radiallager', 'an den 2 ', 'Radiallagern'],
     ['die hochfeste Schraubensicherung', 'mit ', 'hochfester Schraubensicherung'],
+    ['die fusselfreien Tücher (Pl.)', 'mit ', 'fusselfreien Tüchern'],
     ['die hochfeste Schraubensicherung', 'zur ', 'hochfesten Schraubensicherung'],
     ['die lange Schraube', 'die ', 'lange Schraube'],
     ['der lange Stift', 'die ', 'langen Stifte'],

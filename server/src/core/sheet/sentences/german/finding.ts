@@ -64,9 +64,11 @@ function value(ref: Parameters<SentenceFacts['value']>[0] | undefined, facts: Se
   return ref === undefined ? join('…') : named(facts.value(ref), 'accusative');
 }
 
-/** Semicolons where an item has a comma or an `und` of its own. */
+/** Semicolons where an item has a comma or an `und` of its own, or is in another language. */
 function inspectionList(items: readonly Prose[]): Prose {
-  const parted = items.length > 1 && items.some((item) => item.some(({ text }) => /,|\b(?:und|oder)\b/u.test(text)));
+  const parted =
+    items.length > 1 &&
+    items.some((item) => item.some(({ text, lang }) => lang !== undefined || /,|\b(?:und|oder)\b/u.test(text)));
   if (!parted) return grammar.or(items);
   return join(...items.flatMap((item, place) => (place === 0 ? [item] : ['; ', item])));
 }

@@ -143,7 +143,7 @@ export function decline(
   extra: readonly string[] = [],
 ): string {
   const adjectives = [...extra, ...noun.adjectives].map((stem) => `${adjective(stem, noun, of, after, plural)} `);
-  const head = plural ? pluralIn(noun, of) : singularIn(noun, of);
+  const head = plural || noun.isPlural ? pluralIn(noun, of) : singularIn(noun, of);
   return `${noun.start}${adjectives.join('')}${head}${noun.tail}`;
 }
 
@@ -151,8 +151,8 @@ function pluralIn({ head, headPlural = head }: Noun, of: GrammaticalCase): strin
   return of === 'dative' && !/[ns]$/u.test(headPlural) ? `${headPlural}n` : headPlural;
 }
 
-function singularIn({ head, gender, isPlural }: Noun, of: GrammaticalCase): string {
-  if (isPlural || of === 'nominative') return head;
+function singularIn({ head, gender }: Noun, of: GrammaticalCase): string {
+  if (of === 'nominative') return head;
   if (isWeak(head)) return head.endsWith('e') ? `${head}n` : `${head}en`;
   if (of !== 'genitive' || gender === 'f') return head;
   if (/nis$/u.test(head)) return `${head}ses`;
