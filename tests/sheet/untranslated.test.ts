@@ -105,6 +105,8 @@ describe('words of another language', () => {
     const html = sheetToHtml(await sheetIn('es'), { mode: 'file' });
     expect(html).toContain('<html lang="es">');
     expect(html).toContain('<span lang="en">Wear gloves.</span>');
+    expect(html).toContain('<span class="step-title" lang="en">Put back the cover</span>');
+    expect(html).toContain('<span class="step-title">Desmontaje de la tapa</span>');
     expect(sheetToHtml(await sheetIn('en'), { mode: 'file' })).not.toContain('<span lang');
   });
 });

@@ -7,12 +7,12 @@ export function figureHtml(figure: SheetFigure, context: HtmlContext): Html {
     'figure',
     {},
     pictureHtml(figure, context),
-    figure.caption === undefined ? undefined : el('figcaption', {}, escapeHtml(figure.caption)),
+    figure.caption === undefined ? undefined : el('figcaption', { lang: figure.lang }, escapeHtml(figure.caption)),
   );
 }
 
-export function pictureHtml({ image, alt }: SheetFigure, { options }: HtmlContext): Html {
+export function pictureHtml({ image, alt, lang }: SheetFigure, { options }: HtmlContext): Html {
   const url = image.kind === 'svg' ? svgDataUrl(image.svg) : options.figureUrl?.(image.name);
-  if (url === undefined) return el('p', { class: 'no-picture' }, escapeHtml(alt));
-  return el('img', { src: url, alt });
+  if (url === undefined) return el('p', { class: 'no-picture', lang }, escapeHtml(alt));
+  return el('img', { src: url, alt, lang });
 }

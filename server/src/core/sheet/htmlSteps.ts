@@ -29,7 +29,9 @@ export function phaseParts(phase: SheetPhase, number: number, context: HtmlConte
     'h2',
     { id: phaseId(number) },
     el('span', { class: 'phase-number' }, escapeHtml(`${fillLabel(context.labels.phase, { number })} `)),
-    escapeHtml(phase.title),
+    phase.titleLang === undefined
+      ? escapeHtml(phase.title)
+      : el('span', { lang: phase.titleLang }, escapeHtml(phase.title)),
   );
   return [
     { name: 'heading', html: heading },
@@ -87,7 +89,7 @@ function stepTitleHtml(step: Omit<SheetStep, 'source'>, { labels }: HtmlContext)
     'h3',
     { id: `step-${step.id}-title` },
     el('span', { class: 'step-number' }, escapeHtml(String(step.number))),
-    el('span', { class: 'step-title' }, escapeHtml(step.title)),
+    el('span', { class: 'step-title', lang: step.titleLang }, escapeHtml(step.title)),
     ...tags.map((tag) => el('span', { class: 'tag' }, escapeHtml(tag))),
   );
 }

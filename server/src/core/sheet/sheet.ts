@@ -215,6 +215,8 @@ export interface Condition {
 
 export interface SheetPhase {
   title: string;
+  /** The language of the title, where it is not that of the sheet. */
+  titleLang?: SheetLanguage;
   condition?: Condition;
   steps: SheetStep[];
   /** What is in place and not tight as the phase ends. */
@@ -256,6 +258,8 @@ export interface SheetStep {
   /** Counts through the whole sheet; phases do not restart it. */
   number: number;
   title: string;
+  /** The language of the title, where it is not that of the sheet. */
+  titleLang?: SheetLanguage;
   source: SheetSource;
   condition?: Condition;
   optional: boolean;
@@ -375,6 +379,8 @@ export interface Reading {
 
 export interface SheetFigure {
   id: string;
+  /** The language of its words, where it is not that of the sheet. */
+  lang?: SheetLanguage;
   /** Says in words what the picture shows, for whoever cannot see it. */
   alt: string;
   caption?: string;

@@ -19,7 +19,9 @@ function figureOf(id: string, context: BuildContext): SheetFigure {
   const caption = names.written(figure?.caption);
   const alt = names.written(figure?.alt) ?? caption ?? id;
   const image = imageOf(figure, owner, context);
-  return caption === undefined ? { id, alt, image } : { id, alt, caption, image };
+  const words = figure?.alt ?? figure?.caption;
+  const lang = words && names.otherLanguageOf(words);
+  return { id, alt, ...(caption === undefined ? {} : { caption }), image, ...(lang === undefined ? {} : { lang }) };
 }
 
 function imageOf(

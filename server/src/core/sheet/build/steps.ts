@@ -2,8 +2,16 @@ import { conditionOf } from '../../analysis/familyView';
 import type { ProcedureView } from '../../analysis/procedureView';
 import type { BuildSet } from '../../builds';
 import type { Phase, Step } from '../../model/generated/types';
-import type { Condition as WrittenCondition } from '../../model/values';
-import type { Caution, LooseEnd, SheetFinding, Instruction as SheetInstruction, SheetPhase, SheetStep } from '../sheet';
+import type { Prose, Condition as WrittenCondition } from '../../model/values';
+import type {
+  Caution,
+  LooseEnd,
+  SheetFinding,
+  Instruction as SheetInstruction,
+  SheetLanguage,
+  SheetPhase,
+  SheetStep,
+} from '../sheet';
 import type { BuildContext } from './buildContext';
 import { cautionsOf } from './cautions';
 import { figuresOf } from './figures';
@@ -67,7 +75,15 @@ export function phasesOf(
     );
     const title = context.names.written(phase.phase) ?? '';
     const looseEnds = loose.get(phase) ?? [];
-    return [{ title, ...(condition === undefined ? {} : { condition }), steps: sheetSteps, looseEnds }];
+    return [
+      {
+        title,
+        ...titleLang(phase.phase, context),
+        ...(condition === undefined ? {} : { condition }),
+        steps: sheetSteps,
+        looseEnds,
+      },
+    ];
   });
 }
 
@@ -83,6 +99,7 @@ function stepOf(one: PlannedStep, fromPhase: readonly Caution[], memory: Memory,
     id,
     number,
     title: context.names.written(step.title) ?? id,
+    ...titleLang(step.title, context),
     source: { uri: context.document.uri, offset: context.document.spanOf(step.node).start },
     ...(condition === undefined ? {} : { condition }),
     optional: step.optional?.value === true,
@@ -103,6 +120,11 @@ function withoutPicture(instruction: SheetInstruction): SheetInstruction {
   if (torque?.grid?.picture === undefined) return instruction;
   const { picture: _, ...grid } = torque.grid;
   return { ...instruction, torque: { ...torque, grid } };
+}
+
+function titleLang(title: Prose | undefined, { names }: BuildContext): { titleLang?: SheetLanguage } {
+  const language = title && names.otherLanguageOf(title);
+  return language === undefined ? {} : { titleLang: language };
 }
 
 /** An instruction shows one figure; those it names beyond that stand at the step. */
