@@ -1,4 +1,5 @@
-import { fillLabel, type Labels } from '../core/sheet/labels';
+import { shortProof } from '../core/sheet/htmlProof';
+import type { Labels } from '../core/sheet/labels';
 import { qrCodeSvg } from '../core/sheet/proofCode';
 import { codeText, proofText } from '../core/sheet/proofText';
 import type { Sheet } from '../core/sheet/sheet';
@@ -20,7 +21,7 @@ export function placeProof(sheet: Sheet, labels: Labels): { placed: PlacedProof 
   const codePath = 'proof-code.svg';
   return {
     placed: {
-      short: fillLabel(labels.proofShort, { digest: proof.short }),
+      short: shortProof(proof, labels) ?? '',
       codePath,
       identification: proofText(header, proof.digest),
     },

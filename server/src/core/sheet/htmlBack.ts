@@ -3,7 +3,7 @@ import { formsOf } from './forms';
 import type { Form } from './forms/form';
 import { formHtml } from './htmlForm';
 import { notesAreaHtml } from './htmlNotes';
-import { proofHtml } from './htmlProof';
+import { proofHtml, shortProof } from './htmlProof';
 import { el, escapeHtml, type Html, type HtmlContext } from './htmlText';
 import { fatesHtml, temporariesHtml } from './htmlWork';
 
@@ -25,5 +25,6 @@ export function backHtml(context: HtmlContext): (Html | undefined)[] {
 
 export function footerHtml({ sheet, labels }: HtmlContext): Html {
   const end = el('strong', {}, escapeHtml(`${labels.end}. `));
-  return el('footer', {}, el('p', {}, end, escapeHtml(footLabel(labels, sheet.header))));
+  const lines = [footLabel(labels, sheet.header), shortProof(sheet.proof, labels)].filter((line) => line !== undefined);
+  return el('footer', {}, el('p', {}, end, escapeHtml(lines.join(' · '))));
 }

@@ -1,5 +1,7 @@
 import { shortDigest } from './build/proof';
 import { el, escapeHtml, type Html, type HtmlContext, section, table } from './htmlText';
+import { fillLabel, type Labels } from './labels';
+import type { SheetProof } from './sheet';
 
 /** From which texts the sheet was made, with the digest of all in full and the start of each one's own. */
 export function proofHtml({ sheet, labels }: HtmlContext): Html | undefined {
@@ -13,6 +15,11 @@ export function proofHtml({ sheet, labels }: HtmlContext): Html | undefined {
     table('sources', [labels.proofFile, labels.proofSha], rows),
     el('p', {}, escapeHtml(labels.proofNote)),
   );
+}
+
+/** The digest's start with its label, as at the foot of each printed page. */
+export function shortProof(proof: SheetProof | undefined, labels: Labels): string | undefined {
+  return proof === undefined ? undefined : fillLabel(labels.proofShort, { digest: proof.short });
 }
 
 /** In groups of eight, so that two can be compared and a line can break. */
