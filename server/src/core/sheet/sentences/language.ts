@@ -118,7 +118,6 @@ export interface Phrases {
   when(clause: string): string;
   valueWhen(value: string, clause: string): string;
   hold(hold: HoldFacts): Prose;
-  turn(direction: TurnDirection, hand: Hand): Prose;
   inOrder(names: readonly string[]): string;
   plus(torque: string, reading: string): string;
   /** `4.4 to 9.1 N·m`. */
@@ -135,7 +134,6 @@ export interface Phrases {
   notStated: string;
   torqueToSet: string;
   sizeChosen: string;
-  started: string;
   serialNumberOf(part: Thing): string;
   planes(count: number): string[];
   residualUnbalance(group: Thing): string;
@@ -147,7 +145,6 @@ export interface Phrases {
   step(number: number): string;
   stepElsewhere(title: string): string;
   figure(name: string): string;
-  renewal(part: string): string[];
   arrivedWith(option: Thing): string;
   yes: string;
   no: string;

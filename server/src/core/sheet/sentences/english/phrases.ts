@@ -1,4 +1,4 @@
-import { capital, join, plain, strong, type Thing, text } from '../grammar';
+import { capital, join, plain, type Thing, text } from '../grammar';
 import type { Alternative, BandJoint, NamedBuild, NoBand, Phrases, Way } from '../language';
 import { englishGrammar as grammar, pluralName } from './grammar';
 
@@ -82,8 +82,6 @@ export const englishPhrases: Phrases = {
       hold.with.length > 0 && join(' with ', grammar.and(hold.with.map(grammar.the))),
       '.',
     ),
-  turn: (direction, hand) =>
-    join('turn ', strong(direction), hand === 'left' ? ' (left-hand thread)' : ' (right-hand thread)'),
   inOrder: (names) => `In the order ${grammar.series(names)}`,
   plus: (torque, reading) => `${torque} + ${reading}`,
   range: (low, high, unit) => `${low} to ${high} ${unit}`,
@@ -97,7 +95,6 @@ export const englishPhrases: Phrases = {
   notStated: 'not stated: ask before you go on',
   torqueToSet: 'Torque to set',
   sizeChosen: 'Size chosen',
-  started: 'Started (date and time)',
   serialNumberOf: (part) => `Serial number of ${plain(grammar.the(part))}`,
   planes: (count) => Array.from({ length: count }, (_, index) => `Plane ${index + 1}`),
   residualUnbalance: (group) => `Residual unbalance of ${the(group)}`,
@@ -109,7 +106,6 @@ export const englishPhrases: Phrases = {
   step: (number) => `step ${number}`,
   stepElsewhere: (title) => `step “${title}” (not on this sheet)`,
   figure: (name) => `figure “${name}”`,
-  renewal: (part) => [`${capital(part)} used again`, `${capital(part)} renewed`],
   arrivedWith: (option) => `The unit arrived with ${the(option)}`,
   yes: 'Yes',
   no: 'No',

@@ -1,11 +1,11 @@
-import { capital, closed, join, plain, sentences, strong, type Thing } from '../grammar';
+import { capital, closed, join, plain, sentences, type Thing } from '../grammar';
 import type { BandJoint, NamedBuild, NoBand, Phrases } from '../language';
 import { clauseWords } from './clauses';
 import { foundWord } from './foundWords';
 import { germanGrammar as grammar, named, nounOfThing, whose, withDefinite } from './grammar';
 import { decline } from './nouns';
 import { decimalComma } from './numbers';
-import { directionWords, holdWords, sentence } from './words';
+import { holdWords, sentence } from './words';
 
 const noBandWords: { readonly [Why in NoBand]: string } = {
   'no-thread': 'kein Gewinde angegeben',
@@ -48,11 +48,6 @@ export const germanPhrases: Phrases = {
   when: (clause) => `Wenn ${clause}`,
   valueWhen: (value, clause) => `${value}, wenn ${clause}`,
   hold: holdWords,
-  turn: (direction, hand) =>
-    join(
-      strong(directionWords(direction).replace(/^./u, (letter) => letter.toLowerCase())),
-      hand === 'left' ? ' drehen (Linksgewinde)' : ' drehen (Rechtsgewinde)',
-    ),
   inOrder: (names) => `In der Reihenfolge ${grammar.series(names)}`,
   plus: (torque, reading) => `${torque} + ${reading}`,
   range: (low, high, unit) => `${low} bis ${high} ${unit}`,
@@ -66,7 +61,6 @@ export const germanPhrases: Phrases = {
   notStated: 'nicht angegeben: vor dem Weiterarbeiten nachfragen',
   torqueToSet: 'Einzustellendes Drehmoment',
   sizeChosen: 'Gewählte Größe',
-  started: 'Begonnen (Datum und Uhrzeit)',
   serialNumberOf: (part) => `Seriennummer${plain(whose([single(part)]))}`,
   planes: (count) => Array.from({ length: count }, (_, index) => `Ebene ${index + 1}`),
   residualUnbalance: (group) => `Restunwucht${plain(whose([group]))}`,
@@ -78,7 +72,6 @@ export const germanPhrases: Phrases = {
   step: (number) => `Schritt ${number}`,
   stepElsewhere: (title) => `Schritt „${title}“ (nicht auf diesem Blatt)`,
   figure: (name) => `Abbildung „${name}“`,
-  renewal: (part) => [`${capital(part)} wiederverwendet`, `${capital(part)} erneuert`],
   arrivedWith: (option) => `Turbolader angeliefert mit ${plain(withDefinite(single(option), 'dative'))}`,
   yes: 'Ja',
   no: 'Nein',

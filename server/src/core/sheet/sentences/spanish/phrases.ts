@@ -1,10 +1,10 @@
-import { capital, join, plain, strong, type Thing, text } from '../grammar';
+import { capital, join, plain, type Thing, text } from '../grammar';
 import type { Alternative, BandJoint, NamedBuild, NoBand, Phrases, Way } from '../language';
 import { foundWord } from './foundWords';
 import { contracted, contractedText, spanishGrammar as grammar } from './grammar';
 import { nounOf, pluralName } from './nouns';
 import { nounOfThing } from './thingNouns';
-import { directionWords, holdSentence } from './words';
+import { holdSentence } from './words';
 
 const list = (items: readonly string[], last: 'and' | 'or'): string =>
   plain((last === 'and' ? grammar.and : grammar.or)(items.map((item) => [text(item)])));
@@ -96,8 +96,6 @@ export const spanishPhrases: Phrases = {
   when: (clause) => `Si ${clause}`,
   valueWhen: (value, clause) => `${value} si ${clause}`,
   hold: (hold) => contracted(holdSentence({ hold })),
-  turn: (direction, hand) =>
-    join('gire ', strong(directionWords(direction)), hand === 'left' ? ' (rosca a izquierdas)' : ' (rosca a derechas)'),
   inOrder: (names) => `En el orden ${grammar.series(names)}`,
   plus: (torque, reading) => `${torque} + ${nounOf(reading).name}`,
   range: (low, high, unit) => `${low} a ${high} ${unit}`,
@@ -111,7 +109,6 @@ export const spanishPhrases: Phrases = {
   notStated: 'no indicado: pregunte antes de seguir',
   torqueToSet: 'Par que hay que ajustar',
   sizeChosen: 'Medida elegida',
-  started: 'Inicio (fecha y hora)',
   serialNumberOf: (part) => contractedText(`Número de serie de ${plain(grammar.the(part))}`),
   planes: (count) => Array.from({ length: count }, (_, index) => `Plano ${index + 1}`),
   residualUnbalance: (group) => contractedText(`Desequilibrio residual de ${the(group)}`),
@@ -123,10 +120,6 @@ export const spanishPhrases: Phrases = {
   step: (number) => `paso ${number}`,
   stepElsewhere: (title) => `paso «${title}» (no está en esta hoja)`,
   figure: (name) => `figura «${name}»`,
-  renewal: (part) => {
-    const { name, plural } = nounOf(part);
-    return ['re-used', 'renewed'].map((value) => `${capital(name)} ${renewalWords(plural, value)}`);
-  },
   arrivedWith: (option) => `La unidad llegó con ${the(option)}`,
   yes: 'Sí',
   no: 'No',
