@@ -17,8 +17,10 @@ export function looseEndsOf(work: WalkedWork | undefined, context: BuildContext)
   const lanes = new Map(work.start);
   let next = 0;
   for (const phase of context.procedure.value.phases ?? []) {
+    // A moment that is remembered from before a change elsewhere knows its step as it is, and its phase as it was.
+    const steps = new Set(phase.steps ?? []);
     for (let moment = work.moments[next]; moment !== undefined; moment = work.moments[next]) {
-      if (!moment.again && moment.step.phase !== phase) break;
+      if (!moment.again && !steps.has(moment.step.step)) break;
       for (const [part, lane] of moment.lanes) lanes.set(part, lane);
       next += 1;
     }
