@@ -8,7 +8,7 @@ import { type ComparedWith, comparedWith } from '../history/comparedWith';
 import { CommandProblem } from '../problem';
 import { plural, shown } from '../report/text';
 import type { Terminal } from '../terminal';
-import { missingFigures } from './missingFigures';
+import { missingFigures, refusedFigures } from './missingFigures';
 import { type ChosenBuild, chosenBuilds, type OpenProcedure, openProcedure } from './openProcedure';
 import { Progress } from './progress';
 import { layoutFor, type SheetRequest } from './sheetRequest';
@@ -124,7 +124,8 @@ async function pdfOf(built: Sheet, { fillable, archive }: SheetRequest): Promise
     variant: fillable ? 'fillable' : 'print',
     standard: archive ? 'archive' : 'ua',
   });
-  if ('problem' in printed)
-    throw new CommandProblem(`The sheet cannot be printed: ${pdfProblemMessage(printed.problem)}`);
-  return printed;
+  if (!('problem' in printed)) return printed;
+  const figures = printed.problem.kind === 'refused' ? await refusedFigures(built) : [];
+  const cause = figures.length === 0 ? '' : `the figure ${figures.join(', ')}: `;
+  throw new CommandProblem(`The sheet cannot be printed: ${cause}${pdfProblemMessage(printed.problem)}`);
 }

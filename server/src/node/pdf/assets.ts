@@ -36,7 +36,11 @@ export function readDrawingWasm(): Buffer {
 }
 
 function readAsset(name: string): Buffer {
-  return readFileSync(assetPath(name));
+  try {
+    return readFileSync(assetPath(name));
+  } catch {
+    throw new Error(`${name} is missing from this installation; install it again`);
+  }
 }
 
 // A bundle has its assets in a folder beside it; from source they are still where their packages put them.
