@@ -52,9 +52,12 @@ const SHEET_VIEW_SCRIPT = String.raw`
   function showStyles() {
     for (const one of ['sheet', 'walk']) {
       const { sheet: rules } = byId(one + '-style');
-      if (rules !== null) rules.disabled = (one === 'walk') !== (view === 'walk');
+      const isOff = (one === 'walk') !== (view === 'walk');
+      if (rules !== null && rules.disabled !== isOff) rules.disabled = isOff;
     }
-    document.body.className = [...ourClasses(), ...(view === 'walk' ? [] : sheetClasses)].join(' ');
+    const classes = [...ourClasses(), ...(view === 'walk' ? [] : sheetClasses)].join(' ');
+    // Even what is set to what it was makes the whole page be styled anew.
+    if (document.body.className !== classes) document.body.className = classes;
   }
 
   function ourClasses() {
@@ -74,7 +77,7 @@ const SHEET_VIEW_SCRIPT = String.raw`
     }
     switchTo('sheet');
     if (page.style !== undefined) putStyle('sheet-style', page.style);
-    sheet.lang = page.language;
+    if (sheet.lang !== page.language) sheet.lang = page.language;
     sheetClasses = page.bodyClass.split(' ');
     showStyles();
     mark();
