@@ -1,8 +1,15 @@
+import type { Step } from '../../model/generated/types';
 import type { Prose } from '../../model/values';
 import type { SheetLanguage, StepPlace, UntranslatedText } from '../sheet';
-import type { PlannedStep } from './steps';
 
 type Kind = UntranslatedText['kind'];
+
+/** A step that is on the sheet, with its number there. */
+interface NumberedStep {
+  readonly step: Step;
+  readonly id: string;
+  readonly number: number;
+}
 
 const KINDS: readonly Kind[] = ['part', 'tool', 'consumable', 'name', 'text'];
 
@@ -18,7 +25,7 @@ export class Untranslated {
   }
 
   /** Each text once as it is printed, names first; a text of the steps with every step where it stands. */
-  list(planned: readonly PlannedStep[], printed: (prose: Prose) => string): UntranslatedText[] {
+  list(planned: readonly NumberedStep[], printed: (prose: Prose) => string): UntranslatedText[] {
     if (this.#met.size === 0) return [];
     const places = stepsByProse(planned);
     const texts = new Map<string, UntranslatedText>();
@@ -40,7 +47,7 @@ function firstStep({ at }: UntranslatedText): number {
   return Math.min(...at.map(({ step }) => step), ...(at.length === 0 ? [0] : []));
 }
 
-function stepsByProse(planned: readonly PlannedStep[]): Map<unknown, StepPlace> {
+function stepsByProse(planned: readonly NumberedStep[]): Map<unknown, StepPlace> {
   const places = new Map<unknown, StepPlace>();
   for (const { step, id, number } of planned) {
     for (const prose of prosesIn(step)) places.set(prose, { step: number, stepId: id });
