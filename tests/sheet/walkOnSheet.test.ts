@@ -180,7 +180,7 @@ describe('what is loose as a phase ends', () => {
       ),
     );
     expect(looseAfter(sheet, 0)).toMatchObject([
-      { condition: { kind: 'outcome', text: 'Only when step "Nip it up" is left out' }, at: [{ step: 3 }] },
+      { condition: { kind: 'outcome', text: 'Only when step “Nip it up” is left out' }, at: [{ step: 3 }] },
     ]);
   });
 
