@@ -34,7 +34,7 @@ const wordsOf = (cell: FormCell | undefined): string =>
 describe('the forms of a sheet', () => {
   test('concessions and hazards stand before anything is touched', () => {
     const { safety } = formsOf(ostrelSheet, labelsFor('en'));
-    expect(safety.map(({ name }) => name)).toEqual(['hazards', 'concessions']);
+    expect(safety.map(({ name }) => name)).toEqual(['concessions', 'hazards']);
   });
 
   test('each tool has a blank for its number, each consumable for its batch and its day', () => {
@@ -125,7 +125,8 @@ describe('on paper', () => {
   });
 
   test('the end is marked once, on the last page', async () => {
-    for (const sheet of [ostrelSheet, smallSheet([oneStep('One', [act('Do it.')])])]) {
+    const both = { ...ostrelSheet, sides: 'double' as const };
+    for (const sheet of [ostrelSheet, both, smallSheet([oneStep('One', [act('Do it.')])])]) {
       const { pages } = await readPdf(await print(sheet));
       expect(pages.flatMap((page, index) => (page.includes('End of sheet') ? [index] : []))).toEqual([
         pages.length - 1,

@@ -4,9 +4,9 @@ import type { ConsumableLine, KitLine, KitList, Sheet, SheetConcession } from '.
 import { formTable, stepsCell, strongWords, toFill, words } from './cells';
 import type { Form, FormBlock, FormCell } from './form';
 
-/** What must be known before anything is touched: the hazards, and what is let stand though a rule is against it. */
+/** What must be known before anything is touched: what is let stand though a rule is against it, and the hazards. */
 export function safetyForms(sheet: Sheet, labels: Labels): Form[] {
-  return [...hazardForm(sheet, labels), ...concessionForm(sheet, labels)];
+  return [...concessionForm(sheet, labels), ...hazardForm(sheet, labels)];
 }
 
 /** What is laid out before the first step, and what changed in the document. */
