@@ -6,6 +6,7 @@ import { LanguageServer } from './languageServer';
 import { printSheet } from './printSheet';
 import { argumentsOf, procedureOf } from './procedureUri';
 import { SheetPanels } from './sheetPanels';
+import { showChangesSince, stopComparing } from './showChanges';
 import { registerWriting } from './writingCommands';
 
 /** Makes the client that starts the server: a process on a desktop, a worker in a browser. */
@@ -54,6 +55,8 @@ function registerCommands(
   register('witnessmark.openSheet', (uri) => panels.show(uri, 'sheet'));
   register('witnessmark.openWalk', (uri) => panels.show(uri, 'walk'));
   register('witnessmark.printSheet', (uri, given) => printSheet(server, builds, uri, given));
+  register('witnessmark.showChangesSince', (uri, given) => showChangesSince(server, uri, given.since));
+  register('witnessmark.stopComparing', (uri) => stopComparing(server, uri));
   register('witnessmark.chooseBuild', (uri, given) =>
     given.build === undefined ? builds.pick(uri) : builds.choose(uri, given.build),
   );

@@ -12,6 +12,8 @@ export interface CommandArguments {
   readonly build?: string;
   /** Where to write, as a URI; nobody is asked then. */
   readonly target?: string;
+  /** A revision of git to compare with; nobody is asked then. */
+  readonly since?: string;
 }
 
 export function argumentsOf(given: unknown): CommandArguments {

@@ -101,6 +101,8 @@ const REQUESTS: Readonly<Record<string, Params>> = {
   'witnessmark/sheetPatch': ({ uri }) => ({ uri }),
   'witnessmark/sheetPages': ({ uri }) => ({ uri }),
   'witnessmark/chartHtml': ({ uri }) => ({ uri }),
+  'witnessmark/sources': ({ uri }) => ({ uri }),
+  'witnessmark/compare': ({ uri }) => ({ uri, label: 'then', texts: [] }),
   'witnessmark/printSheet': ({ uri }) => ({ uri, target: `${FAR}/sheet.pdf` }),
 };
 

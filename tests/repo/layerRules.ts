@@ -19,8 +19,11 @@ export const coreLayers = [
   'ide',
 ] as const;
 
-/** The sheet and the chart stand beside rules and interactive features, on what is below them: they meet neither. */
-export const coreFolders: readonly string[] = [...coreLayers, 'sheet', 'chart'];
+/**
+ * The sheet and the chart stand beside rules and interactive features, on what is below them: they meet neither. The page
+ * of a review stands on the sheet and the review.
+ */
+export const coreFolders: readonly string[] = [...coreLayers, 'sheet', 'chart', 'reviewPage'];
 
 /** Files beside the layers that every layer may import, because they themselves import the text layer at most. */
 export const coreBaseFiles = ['host.ts', 'settings.ts'] as const;
@@ -33,14 +36,16 @@ function forbid(name: string, from: ForbiddenRule['from'], to: ForbiddenRule['to
 }
 
 function upward(layer: string, index: number): ForbiddenRule[] {
-  const above = [...coreLayers.slice(index + 1), 'sheet', 'chart'].join('|');
+  const above = [...coreLayers.slice(index + 1), 'sheet', 'chart', 'reviewPage'].join('|');
   return [forbid(`core-upward-${layer}`, { path: `${core}${layer}/` }, { path: `${core}(?:${above})/` })];
 }
 
 const coreRules: ForbiddenRule[] = [
   ...coreLayers.flatMap(upward),
-  forbid('core-upward-sheet', { path: `${core}sheet/` }, { path: `${core}(?:rules|review|ide|chart)/` }),
-  forbid('core-upward-chart', { path: `${core}chart/` }, { path: `${core}(?:rules|review|ide)/` }),
+  forbid('core-upward-sheet', { path: `${core}sheet/` }, { path: `${core}(?:rules|review|ide|chart|reviewPage)/` }),
+  forbid('core-upward-chart', { path: `${core}chart/` }, { path: `${core}(?:rules|review|ide|reviewPage)/` }),
+  // The page of a review shows pieces of two sheets, and nothing stands on it but the shells.
+  forbid('core-upward-review-page', { path: `${core}reviewPage/` }, { path: `${core}(?:ide|chart)/` }),
   // Of the sheet the chart takes how markup is written, and nothing of what a sheet says.
   forbid('chart-markup-only', { path: `${core}chart/` }, { path: `${core}sheet/(?!htmlText\\.ts$)` }),
   forbid('core-base-low', { path: base }, { path: `${core}(?!text/)[^/]+/` }),

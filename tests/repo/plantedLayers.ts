@@ -54,6 +54,7 @@ export const plants: readonly Plant[] = [
   typePlant('core-upward-sheet', `${coreFolder}/sheet`, '../ide/innocent'),
   plant('core-upward-chart', `${coreFolder}/chart`, '../rules/innocent'),
   typePlant('core-upward-chart', `${coreFolder}/chart`, '../ide/innocent'),
+  plant('core-upward-review-page', `${coreFolder}/reviewPage`, '../ide/innocent'),
   plant('chart-markup-only', `${coreFolder}/chart`, '../sheet/innocent'),
   typePlant('core-upward-rules', `${coreFolder}/rules`, '../sheet/innocent'),
   { ...plant('core-base-low', coreFolder, './model/innocent'), file: `${coreFolder}/host.ts` },

@@ -1,23 +1,12 @@
-import type { Change } from '../core/review/change';
 import { compareVersions } from '../core/review/compareVersions';
-import { compareFindings, type FindingsChange } from '../core/review/findingsChange';
+import { compareFindings } from '../core/review/findingsChange';
 import { releasedTexts } from '../core/review/releasedTexts';
 import { documentsOf, nameIn, type Version } from '../core/review/version';
+import type { Reviewed } from '../core/reviewPage/reviewed';
 import { type CheckOptions, checkDocument } from '../core/rules/checkDocument';
 import type { Finding } from '../core/rules/finding';
 import type { ChosenTrees } from './history/chooseTrees';
 import { loadVersions } from './history/loadVersions';
-
-/** What a review says: the changes, worst first, and what they do to the findings. */
-export interface Reviewed {
-  readonly labels: { readonly before: string; readonly after: string };
-  readonly before: Version;
-  readonly after: Version;
-  /** Files whose contents differ. */
-  readonly files: readonly string[];
-  readonly changes: readonly Change[];
-  readonly findings: FindingsChange;
-}
 
 /** Compares two versions and checks in both what the difference can reach. */
 export async function reviewTrees({ before, after }: ChosenTrees, today: string): Promise<Reviewed> {

@@ -167,6 +167,31 @@ export type PrintSheetResult =
   | { readonly is: 'printed'; readonly build: BuildChoice; readonly errors: number }
   | { readonly is: 'refused'; readonly why: string };
 
+export interface SourcesParams {
+  readonly uri: string;
+}
+
+/** Everything that a procedure is printed from: itself, what it links to, settings; also what is not there yet. */
+export interface SourcesResult {
+  readonly uris: readonly string[];
+}
+
+/** Compares a procedure with an earlier text from now on; without `texts` it is compared no more. */
+export interface CompareParams {
+  readonly uri: string;
+  /** What a person calls the earlier text, for example a revision of git. */
+  readonly label: string;
+  readonly texts?: readonly { readonly uri: string; readonly text: string }[];
+}
+
+/** What has changed, for a page that the client frames: its content, what it looks like, and a sentence about it. */
+export interface CompareResult {
+  /** Places in it are buttons with `data-side`, `data-uri` and `data-start`, in UTF-16 code units. */
+  readonly body: string;
+  readonly style: string;
+  readonly sum: string;
+}
+
 /** Said of every procedure whose sheet or passing builds were asked for: they may be different now. */
 export interface SheetChangedParams {
   readonly uri: string;
@@ -183,6 +208,8 @@ export const SHEET_PATCH: RequestName<SheetPatchParams, SheetPatchResult> = { me
 export const SHEET_PAGES: RequestName<SheetHtmlParams, SheetPagesResult> = { method: 'witnessmark/sheetPages' };
 export const CHART_HTML: RequestName<ChartHtmlParams, ChartHtmlResult> = { method: 'witnessmark/chartHtml' };
 export const PRINT_SHEET: RequestName<PrintSheetParams, PrintSheetResult> = { method: 'witnessmark/printSheet' };
+export const SOURCES: RequestName<SourcesParams, SourcesResult> = { method: 'witnessmark/sources' };
+export const COMPARE: RequestName<CompareParams, CompareResult> = { method: 'witnessmark/compare' };
 export const SHEET_CHANGED: NotificationName<SheetChangedParams> = { method: 'witnessmark/sheetChanged' };
 
 /*

@@ -2,6 +2,7 @@ import { type Connection, PositionEncodingKind, type ServerCapabilities } from '
 import type { Feature } from './feature';
 import { codeActions } from './features/codeActions';
 import { codeLens } from './features/codeLens';
+import { comparing } from './features/comparing';
 import { completion } from './features/completion';
 import { configuration } from './features/configuration';
 import { definition } from './features/definition';
@@ -41,6 +42,7 @@ const FEATURES: readonly Feature[] = [
   semanticTokens,
   inlayHints,
   sheets,
+  comparing,
   passingBuilds,
 ];
 

@@ -11,6 +11,7 @@ import { type FileSource, type SourceText, Workspace } from '../core/analysis/wo
 import { Cancelled, throwIfCancelled } from './cancelled';
 import { CheckedDocuments } from './checkedDocuments';
 import type { ClientConfiguration } from './clientConfiguration';
+import { Comparisons } from './comparisons';
 import { Configuration } from './configuration';
 import { toClientUri, toCoreUri } from './convert';
 import { Diagnostics } from './diagnostics';
@@ -28,6 +29,8 @@ export class Session {
   readonly #configuration: Configuration;
   /** Procedures whose sheet somebody looks at, and wants to hear of. */
   readonly sheetsShown = new Set<Uri>();
+  /** What somebody compares with an earlier text. */
+  readonly comparisons = new Comparisons();
   #client: InitializeParams['capabilities'] = {};
   #showsUses = false;
   #fileChanges = 0;

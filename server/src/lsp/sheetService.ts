@@ -10,6 +10,7 @@ import { buildSheet, listSheetBuilds } from '../core/sheet/buildSheet';
 import { type SheetPage, sheetToHtml, sheetToPage } from '../core/sheet/html';
 import type { Sheet } from '../core/sheet/sheet';
 import type { CheckedDocument } from './checkedDocuments';
+import type { Comparisons } from './comparisons';
 import { messagePage, messagePieces } from './messagePage';
 import type { BuildChoice, BuildsResult, ChartHtmlResult, SheetHtmlResult, SheetPatchResult } from './protocol';
 
@@ -24,14 +25,21 @@ export function buildsOfProcedure(checked: CheckedDocument | undefined): BuildsR
 }
 
 /** The sheet for a build by its id, or for the plainest build where none is named. */
-export function askForSheet(checked: CheckedDocument | undefined, build?: string, paper?: Paper): AskedSheet {
+export function askForSheet(
+  checked: CheckedDocument | undefined,
+  build?: string,
+  paper?: Paper,
+  comparisons?: Comparisons,
+): AskedSheet {
   const procedure = procedureOf(checked);
   if (checked === undefined || procedure === undefined) return { is: 'none', why: 'This document is no procedure.' };
   const picked = pickBuild(procedure.space, build ?? choicesOf(procedure).builds[0]?.id ?? '');
   if (picked.kind === 'refused') return { is: 'none', why: `${picked.problems.map((one) => one.text).join('. ')}.` };
   const { snapshot, document, result } = checked;
   const settings = settingsFor(snapshot, document.uri);
+  const changed = comparisons?.changedSince(document.uri, snapshot, picked.build.id);
   const sheet = buildSheet(procedure, picked, {
+    ...(changed === undefined ? {} : { changed }),
     findings: result.findings,
     settings,
     language: settings.language,
@@ -48,16 +56,27 @@ export interface ShownSheet extends BuildsResult {
 }
 
 /** The sheet for a preview; a build that no longer exists gives way to the plainest one. */
-export function sheetShown(checked: CheckedDocument | undefined, build?: string, paper?: Paper): ShownSheet {
-  const wanted = askForSheet(checked, build, paper);
-  const asked = wanted.is === 'none' && build !== undefined ? askForSheet(checked, undefined, paper) : wanted;
+export function sheetShown(
+  checked: CheckedDocument | undefined,
+  build?: string,
+  paper?: Paper,
+  comparisons?: Comparisons,
+): ShownSheet {
+  const wanted = askForSheet(checked, build, paper, comparisons);
+  const isGone = wanted.is === 'none' && build !== undefined;
+  const asked = isGone ? askForSheet(checked, undefined, paper, comparisons) : wanted;
   const shown = asked.is === 'none' ? undefined : asked.build;
   return { ...buildsOfProcedure(checked), asked, build: shown, errors: errorsIn(checked) };
 }
 
 /** The whole page for a preview. */
-export function sheetPage(checked: CheckedDocument | undefined, build?: string, paper?: Paper): SheetHtmlResult {
-  const { asked, ...shown } = sheetShown(checked, build, paper);
+export function sheetPage(
+  checked: CheckedDocument | undefined,
+  build?: string,
+  paper?: Paper,
+  comparisons?: Comparisons,
+): SheetHtmlResult {
+  const { asked, ...shown } = sheetShown(checked, build, paper, comparisons);
   const html =
     asked.is === 'none' ? messagePage('No step sheet', asked.why) : sheetToHtml(asked.sheet, { mode: 'preview' });
   return { ...shown, html };
@@ -68,8 +87,9 @@ export function sheetPieces(
   checked: CheckedDocument | undefined,
   build?: string,
   paper?: Paper,
+  comparisons?: Comparisons,
 ): Omit<SheetPatchResult, 'page'> & { readonly page: SheetPage } {
-  const { asked, ...shown } = sheetShown(checked, build, paper);
+  const { asked, ...shown } = sheetShown(checked, build, paper, comparisons);
   return { ...shown, page: asked.is === 'none' ? messagePieces('No step sheet', asked.why) : sheetToPage(asked.sheet) };
 }
 

@@ -1,14 +1,15 @@
 import { resolve } from 'node:path';
+import type { Reviewed } from '../../core/reviewPage/reviewed';
+import { reviewHtml } from '../../core/reviewPage/reviewHtml';
 import { reasonOf, writeWhole } from '../../node/nodeFiles';
 import { chooseTrees, isFolder } from '../history/chooseTrees';
 import { dayOption, oneOf, readOptions } from '../options';
 import { CommandProblem } from '../problem';
-import { reviewHtml } from '../report/review/html';
 import { reviewJson } from '../report/review/json';
 import { reviewMarkdown } from '../report/review/markdown';
 import { reviewSarif } from '../report/review/sarif';
 import { reviewText } from '../report/review/text';
-import { type Reviewed, reviewTrees } from '../reviewed';
+import { reviewTrees } from '../reviewed';
 import type { Terminal } from '../terminal';
 import { version } from '../version';
 

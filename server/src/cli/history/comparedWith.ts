@@ -1,6 +1,7 @@
 import { realpathSync } from 'node:fs';
 import { dirname, relative } from 'node:path';
 import { stepsChanged } from '../../core/review/changedSteps';
+import { compareVersions } from '../../core/review/compareVersions';
 import type { ChangedSince } from '../../core/sheet/build/buildContext';
 import { uriOfPath } from '../../node/nodeFiles';
 import { CommandProblem } from '../problem';
@@ -18,10 +19,11 @@ export async function comparedWith(file: string, revision: string): Promise<Comp
   const repository = repositoryOf(dirname(path));
   const before = gitTree(repository, commitOf(repository, revision), revision);
   const loaded = await loadVersions(before, folderTree(repository, 'the working tree'));
+  const comparison = compareVersions(loaded.before, loaded.after);
   const uri = uriOfPath(path);
   const isOld = before.contents.has(relative(repository, path).replaceAll('\\', '/'));
   return (build) => {
-    const changed = stepsChanged(loaded.before, loaded.after, uri, build);
+    const changed = stepsChanged(comparison, uri, build);
     if (changed === undefined && !isOld)
       throw new CommandProblem(`${file} is not in ${revision}, nor under another name`);
     if (changed === undefined) return { since: { kind: 'text', name: revision }, steps: new Set(), gone: [] };

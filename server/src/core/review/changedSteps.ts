@@ -1,8 +1,7 @@
 import { documentValue } from '../analysis/documentUnit';
 import type { Uri } from '../analysis/uri';
 import type { Change } from './change';
-import { type Comparison, compareVersions } from './compareVersions';
-import type { Version } from './version';
+import type { Comparison } from './compareVersions';
 
 /** Which steps of a procedure print otherwise than in an earlier text, for one build. */
 export interface StepsChanged {
@@ -13,12 +12,10 @@ export interface StepsChanged {
   readonly gone: readonly string[];
 }
 
-/** Nothing where the procedure was not in the older version. */
-export function stepsChanged(before: Version, after: Version, uri: Uri, build: string): StepsChanged | undefined {
-  const comparison = compareVersions(before, after);
+/** Nothing where the comparison does not hold the procedure in both versions. */
+export function stepsChanged(comparison: Comparison, uri: Uri, build: string): StepsChanged | undefined {
   const earlier = earlierOf(comparison, uri);
-  if (earlier === undefined)
-    return before.uris.includes(uri) ? { revision: undefined, steps: new Set(), gone: [] } : undefined;
+  if (earlier === undefined) return undefined;
   const shown = comparison.changes.filter((change) => change.class !== 'looks');
   const steps = shown.flatMap((change) => stepsOn(change, uri, build));
   const gone = shown.filter(

@@ -3,6 +3,7 @@ import type { Uri } from '../../core/analysis/uri';
 import { lensesOf } from '../../core/ide/codeLens';
 import { UseCounter, type UsePlace, usesText } from '../../core/ide/lensUses';
 import type { RefKind } from '../../core/model/shape';
+import { earlierLenses } from '../../core/review/earlierLenses';
 import { documentKindOf } from '../../core/syntax/documentKind';
 import { readDocument, type SyntaxDocument } from '../../core/syntax/readDocument';
 import { ReadingMemo } from '../../core/syntax/readingMemo';
@@ -39,12 +40,15 @@ async function lensesFor(session: Session, clientUri: string): Promise<CodeLens[
   if (current === undefined) return [];
   const { lenses } = await session.configuration(current.document.uri);
   const lines = linesOf(current.document);
-  return lensesOf(current.snapshot, current.document, lenses).map((lens): CodeLens => {
+  const earlier = earlierLenses(session.comparisons.changesIn(current.document.uri, current.snapshot));
+  const asked = lensesOf(current.snapshot, current.document, lenses).map((lens): CodeLens => {
     const range = toRange(lines, lens.span);
     if (lens.is === 'builds') return { range, command: { title: lens.text, command: '' } };
     const data: LensData = { uri: clientUri, kind: lens.kind, id: lens.id };
     return { range, data };
   });
+  const was = earlier.map(({ span, text }) => ({ range: toRange(lines, span), command: { title: text, command: '' } }));
+  return [...asked, ...was];
 }
 
 async function resolved(session: Session, counts: Counts, lens: CodeLens): Promise<CodeLens> {

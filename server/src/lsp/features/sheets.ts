@@ -40,17 +40,17 @@ export const sheets: Feature = {
     answer(connection, session, BUILDS, async ({ uri }: BuildsParams) => buildsOfProcedure(await checked(uri)));
     answer(connection, session, SHEET_HTML, async ({ uri, build, paper }: SheetHtmlParams) => {
       session.sheetsShown.add(toCoreUri(uri));
-      return sheetPage(await checked(uri), build, paper);
+      return sheetPage(await checked(uri), build, paper, session.comparisons);
     });
     const sent = new SentPages();
     answer(connection, session, SHEET_PATCH, async ({ uri, build, paper, since }: SheetPatchParams) => {
       session.sheetsShown.add(toCoreUri(uri));
-      const { page, ...shown } = sheetPieces(await checked(uri), build, paper);
+      const { page, ...shown } = sheetPieces(await checked(uri), build, paper, session.comparisons);
       return { ...shown, page: sent.patch(toCoreUri(uri), page, since) };
     });
     answer(connection, session, SHEET_PAGES, async ({ uri, build, paper }: SheetHtmlParams) => {
       session.sheetsShown.add(toCoreUri(uri));
-      return printedPages(sheetShown(await checked(uri), build, paper), session);
+      return printedPages(sheetShown(await checked(uri), build, paper, session.comparisons), session);
     });
     answer(connection, session, CHART_HTML, async ({ uri, build }: ChartHtmlParams) => {
       session.sheetsShown.add(toCoreUri(uri));
@@ -86,7 +86,7 @@ async function printedPages({ asked, ...shown }: ShownSheet, { host }: Session):
 
 async function print(session: Session, params: PrintSheetParams): Promise<PrintSheetResult> {
   const checked = await session.checked.of(toCoreUri(params.uri));
-  const asked = askForSheet(checked, params.build, params.paper);
+  const asked = askForSheet(checked, params.build, params.paper, session.comparisons);
   if (asked.is === 'none') return { is: 'refused', why: asked.why };
   const outcome = await session.host.print(asked.sheet, toCoreUri(params.target));
   return outcome.is === 'refused' ? outcome : { is: 'printed', build: asked.build, errors: errorsIn(checked) };

@@ -1,9 +1,9 @@
 import type { Change, ChangeSide } from '../../../core/review/change';
 import { headlineOf } from '../../../core/review/changeWords';
 import type { Version } from '../../../core/review/version';
+import { placeIn } from '../../../core/reviewPage/places';
+import type { Reviewed } from '../../../core/reviewPage/reviewed';
 import type { Finding } from '../../../core/rules/finding';
-import type { Reviewed } from '../../reviewed';
-import { placeIn } from './places';
 
 /** A review as JSON; lines and columns from 1, columns in UTF-16 units. */
 export function reviewJson(reviewed: Reviewed): string {

@@ -1,10 +1,10 @@
 import { CHANGE_CLASSES, type Change, type ChangeClass } from '../../../core/review/change';
 import { CLASS_TITLES, headlineOf, reachWords } from '../../../core/review/changeWords';
 import type { Version } from '../../../core/review/version';
+import { placeIn, placeOf } from '../../../core/reviewPage/places';
+import type { Reviewed } from '../../../core/reviewPage/reviewed';
+import { sumLine } from '../../../core/reviewPage/sumLine';
 import { type Finding, fullMessage } from '../../../core/rules/finding';
-import type { Reviewed } from '../../reviewed';
-import { placeIn, placeOf } from './places';
-import { sumLine } from './text';
 
 /** A comment longer than this is refused by those that show one; the rest is counted. */
 const MOST_LINES = 60;

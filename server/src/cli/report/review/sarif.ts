@@ -1,9 +1,9 @@
 import { nameIn, type Version } from '../../../core/review/version';
+import { linesIn } from '../../../core/reviewPage/places';
+import type { Reviewed } from '../../../core/reviewPage/reviewed';
 import type { Rule } from '../../../core/rules/defineRule';
 import { type Finding, fullMessage, identityOf } from '../../../core/rules/finding';
 import { RULES } from '../../../core/rules/registry';
-import type { Reviewed } from '../../reviewed';
-import { linesIn } from './places';
 
 const LEVELS = { error: 'error', warning: 'warning', info: 'note' } as const;
 

@@ -1,11 +1,12 @@
 import { CHANGE_CLASSES, type Change, type ChangeClass } from '../../../core/review/change';
 import { CLASS_TITLES, headlineOf, reachWords } from '../../../core/review/changeWords';
 import type { Version } from '../../../core/review/version';
+import { placeIn, placeOf } from '../../../core/reviewPage/places';
+import type { Reviewed } from '../../../core/reviewPage/reviewed';
+import { sumLine } from '../../../core/reviewPage/sumLine';
 import { type Finding, fullMessage } from '../../../core/rules/finding';
-import type { Reviewed } from '../../reviewed';
 import { type Terminal, type Tone, toned } from '../../terminal';
 import { plural } from '../text';
-import { placeIn, placeOf } from './places';
 
 const TONES: Readonly<Record<ChangeClass, Tone>> = { hurt: 'error', fits: 'warning', says: 'info', looks: 'quiet' };
 
@@ -39,15 +40,4 @@ function findingLines(terminal: Terminal, title: string, findings: readonly Find
     return `  ${toned(terminal, finding.severity, finding.severity)} ${finding.rule} ${place} ${fullMessage(finding)}`;
   });
   return ['', toned(terminal, 'strong', `${title} (${findings.length})`), ...lines];
-}
-
-/** The whole review in a line. */
-export function sumLine({ changes, findings }: Reviewed): string {
-  const counted = CHANGE_CLASSES.flatMap((one) => {
-    const count = changes.filter((change) => change.class === one).length;
-    return count === 0 ? [] : [`${count} ${CLASS_TITLES[one].toLowerCase()}`];
-  });
-  const sum = counted.length === 0 ? 'Nothing differs' : counted.join(', ');
-  const { added, gone, still } = findings;
-  return `${sum}; findings: ${added.length} new, ${gone.length} gone, ${still.length} still there`;
 }

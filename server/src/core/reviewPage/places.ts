@@ -1,7 +1,7 @@
-import type { ChangeSide } from '../../../core/review/change';
-import { nameIn, type Version } from '../../../core/review/version';
-import { LineIndex } from '../../../core/text/lineIndex';
-import type { Reviewed } from '../../reviewed';
+import type { ChangeSide } from '../review/change';
+import { nameIn, type Version } from '../review/version';
+import { LineIndex } from '../text/lineIndex';
+import type { Reviewed } from './reviewed';
 
 const indexes = new WeakMap<Version, Map<string, LineIndex>>();
 

@@ -1,40 +1,47 @@
-import { CHANGE_CLASSES, type Change, type ChangeClass } from '../../../core/review/change';
-import { CLASS_TITLES, headlineOf, reachWords } from '../../../core/review/changeWords';
-import type { Version } from '../../../core/review/version';
-import { type Finding, fullMessage } from '../../../core/rules/finding';
-import { el, escapeHtml, type Html, ownMarkup } from '../../../core/sheet/htmlText';
-import { sheetStyles } from '../../../core/sheet/styles';
-import type { Reviewed } from '../../reviewed';
+import { CHANGE_CLASSES, type Change, type ChangeClass, type ChangeSide } from '../review/change';
+import { CLASS_TITLES, headlineOf, reachWords } from '../review/changeWords';
+import type { Version } from '../review/version';
+import { type Finding, fullMessage } from '../rules/finding';
+import { el, escapeHtml, type Html, join, ownMarkup } from '../sheet/htmlText';
+import { sheetStyles } from '../sheet/styles';
 import { placeIn, placeOf } from './places';
+import type { Reviewed } from './reviewed';
 import { reviewStyles } from './reviewStyles';
 import { type ChangedSheet, changedSheets, type StepPair } from './stepPairs';
-import { sumLine } from './text';
+import { sumLine } from './sumLine';
 
 /** A review as one HTML document that needs nothing beside it: all changes, and the changed steps of each sheet side by side. */
 export function reviewHtml(reviewed: Reviewed): string {
-  const { labels, changes, findings } = reviewed;
-  const title = `Review of ${labels.after} against ${labels.before}`;
+  const title = titleOf(reviewed);
+  return `<!DOCTYPE html>\n${el('html', { lang: 'en' }, head(title), el('body', {}, reviewBody(reviewed, 'file')))}\n`;
+}
+
+/** What it looks like, for a page that somebody else frames. */
+export const reviewPageStyles = sheetStyles + reviewStyles;
+
+function titleOf({ labels }: Reviewed): string {
+  return `Review of ${labels.after} against ${labels.before}`;
+}
+
+/** The content of the page. In an editor each place is a button that says where it leads, by side, document and offset. */
+export function reviewBody(reviewed: Reviewed, mode: 'file' | 'editor'): Html {
+  const { changes, findings } = reviewed;
+  const title = titleOf(reviewed);
   const sheets = changedSheets(reviewed);
-  const body = el(
-    'body',
-    {},
+  return join([
     el('header', {}, el('h1', {}, escapeHtml(title)), el('p', { class: 'sum' }, escapeHtml(sumLine(reviewed)))),
     el(
       'main',
       {},
-      ...CHANGE_CLASSES.map((one) =>
-        classSection(
-          one,
-          changes.filter((change) => change.class === one),
-          reviewed,
-        ),
-      ),
+      ...CHANGE_CLASSES.map((one) => {
+        const here = changes.filter((change) => change.class === one);
+        return classSection(one, here, reviewed, mode);
+      }),
       findingSection('New findings', findings.added, reviewed.after),
       findingSection('Findings that are gone', findings.gone, reviewed.before),
       ...sheets.map((sheet, index) => sheetSection(sheet, index, reviewed)),
     ),
-  );
-  return `<!DOCTYPE html>\n${el('html', { lang: 'en' }, head(title), body)}\n`;
+  ]);
 }
 
 /** Nothing runs and nothing is fetched. */
@@ -49,31 +56,50 @@ function head(title: string): Html {
     el('meta', { name: 'viewport', content: 'width=device-width, initial-scale=1' }),
     el('meta', { name: 'color-scheme', content: 'light dark' }),
     el('title', {}, escapeHtml(title)),
-    el('style', {}, ownMarkup(sheetStyles + reviewStyles)),
+    el('style', {}, ownMarkup(reviewPageStyles)),
   );
 }
 
-function classSection(one: ChangeClass, changes: readonly Change[], reviewed: Reviewed): Html | undefined {
+function classSection(
+  one: ChangeClass,
+  changes: readonly Change[],
+  reviewed: Reviewed,
+  mode: 'file' | 'editor',
+): Html | undefined {
   if (changes.length === 0) return undefined;
   const id = `class-${one}`;
   return el(
     'section',
     { class: `changes ${one}`, 'aria-labelledby': id },
     el('h2', { id }, escapeHtml(`${CLASS_TITLES[one]} (${changes.length})`)),
-    el('ul', {}, ...changes.map((change) => changeItem(change, reviewed))),
+    el('ul', {}, ...changes.map((change) => changeItem(change, reviewed, mode))),
   );
 }
 
-function changeItem(change: Change, reviewed: Reviewed): Html {
-  const place = placeOf(change, reviewed);
+function changeItem(change: Change, reviewed: Reviewed, mode: 'file' | 'editor'): Html {
   const builds = change.builds === '' ? '' : ` [${change.builds}]`;
   return el(
     'li',
     {},
     el('strong', {}, escapeHtml(`${headlineOf(change)}${builds}`)),
-    place === undefined ? undefined : el('code', {}, escapeHtml(`${place.file}:${place.line}`)),
+    mode === 'file' ? placeHtml(change, reviewed) : el('p', { class: 'places' }, ...placeButtons(change, reviewed)),
     ...reachWords(change).map((words) => el('p', { class: 'reach' }, escapeHtml(`Reaches ${words}`))),
   );
+}
+
+function placeHtml(change: Change, reviewed: Reviewed): Html | undefined {
+  const place = placeOf(change, reviewed);
+  return place === undefined ? undefined : el('code', {}, escapeHtml(`${place.file}:${place.line}`));
+}
+
+function placeButtons(change: Change, { before, after, labels }: Reviewed): Html[] {
+  const button = (side: 'before' | 'after', at: ChangeSide | undefined, version: Version): Html[] => {
+    if (at === undefined) return [];
+    const { file, line } = placeIn(version, at);
+    const attributes = { type: 'button', 'data-side': side, 'data-uri': at.uri, 'data-start': at.span.start };
+    return [el('button', attributes, escapeHtml(`${labels[side]}: ${file}:${line}`))];
+  };
+  return [...button('before', change.before, before), ...button('after', change.after, after)];
 }
 
 function findingSection(title: string, findings: readonly Finding[], version: Version): Html | undefined {

@@ -1,13 +1,13 @@
-import { documentValue } from '../../../core/analysis/documentUnit';
-import { ProcedureView } from '../../../core/analysis/procedureView';
-import { settingsFor } from '../../../core/analysis/settings';
-import { pickBuild } from '../../../core/builds';
-import type { Change } from '../../../core/review/change';
-import type { Version } from '../../../core/review/version';
-import { buildSheet } from '../../../core/sheet/buildSheet';
-import { sheetToPage } from '../../../core/sheet/html';
-import type { HtmlBlock } from '../../../core/sheet/htmlBlocks';
-import type { Reviewed } from '../../reviewed';
+import { documentValue } from '../analysis/documentUnit';
+import { ProcedureView } from '../analysis/procedureView';
+import { settingsFor } from '../analysis/settings';
+import { pickBuild } from '../builds';
+import type { Change } from '../review/change';
+import type { Version } from '../review/version';
+import { buildSheet } from '../sheet/buildSheet';
+import { sheetToPage } from '../sheet/html';
+import type { HtmlBlock } from '../sheet/htmlBlocks';
+import type { Reviewed } from './reviewed';
 
 /** A step of the sheet of one build as it was and as it is; markup of our own sheet, ready to print. */
 export interface StepPair {
