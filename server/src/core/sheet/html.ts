@@ -2,7 +2,7 @@ import { blockHtml, bodyBlocks, type HtmlBlock } from './htmlBlocks';
 import { el, escapeHtml, type Html, type HtmlContext, type HtmlOptions, ownMarkup } from './htmlText';
 import { labelsFor } from './labels';
 import type { Sheet } from './sheet';
-import { sheetStyles } from './styles';
+import { pageRules, sheetStyles } from './styles';
 
 export type { HtmlOptions } from './htmlText';
 
@@ -43,7 +43,7 @@ function bodyClass({ sheet, options }: HtmlContext): string {
 }
 
 function styleOf(sheet: Sheet): string {
-  return `${sheetStyles}@page { size: ${sheet.paper === 'a4' ? 'A4' : 'letter'}; margin: 15mm; }\n`;
+  return `${sheetStyles}${pageRules(sheet)}`;
 }
 
 function headHtml({ sheet, options }: HtmlContext): Html {

@@ -1,5 +1,6 @@
 import { blockStyles } from './blockStyles';
 import { formStyles } from './formStyles';
+import type { Sheet } from './sheet';
 
 /**
  * The look of the HTML sheet: a quiet engineering sheet in ink on paper. Colour only repeats what shape and words
@@ -49,19 +50,19 @@ th, td { border: 1px solid var(--line); padding: .4rem .6rem; text-align: start;
 
 const steps = `
 .step.changed { border-inline-start: 5px solid var(--ink); padding-inline-start: .8rem; margin-inline-start: -1.1rem; }
-.step { border-top: 1px solid var(--line); padding: 1rem 0 .6rem; scroll-margin-top: 3.5rem; }
-h2 + .step, .phase > .condition + .step { border-top: 0; padding-top: 0; }
+.phase > h2 { background: var(--ink); color: var(--paper); border: 0; padding: .35rem .8rem; margin-bottom: .6rem; } .phase > h2 .phase-number { color: inherit; }
+.step { padding: .6rem 0; scroll-margin-top: 3.5rem; } .step > h3 { background: var(--wash); border-top: 2px solid var(--strong-line); padding: .25rem .6rem; margin-bottom: .2rem; }
 .step-number { min-width: 2rem; font-size: 1.5rem; font-weight: 700; } .step-title { flex: 1 1 14rem; }
 .tag { font-size: .8rem; border: 1px solid var(--strong-line); padding: 0 .5rem; font-weight: 700; }
 .condition { display: flex; align-items: center; gap: .6rem; }
-.instructions { list-style: none; margin: 0; padding: 0; } .instructions > li { padding: .35rem 0; }
+.instructions { list-style: none; margin: 0; padding: 0; } .instructions > li { padding: .4rem 0; } .instructions > li + li, .instructions + .instructions > li { border-top: 1px solid var(--line); }
 .act { display: grid; grid-template-columns: 3.2rem 1fr auto; gap: 0 .2rem; align-items: start; }
 .act p { margin: 0; min-width: 0; } .act-number { color: var(--faint); font-variant-numeric: tabular-nums; }
 li > .torque, .reading, li > .choices, .accept, p.record, .note, .if-not, figure, .instructions > li > .condition { margin-inline-start: 3.4rem; }
 .tick { display: inline-block; flex: none; width: 1.35rem; height: 1.35rem; border: 2px solid var(--ink); vertical-align: middle; }
 .blank { display: inline-block; min-width: 7rem; border-bottom: 1.5px solid var(--ink); height: 1.6em; margin-inline: .4rem; text-align: end; color: var(--faint); }
 .blank.long { min-width: 14rem; } p.record { display: flex; align-items: flex-end; } p.record .blank { flex: 1; } .part, .tool, .consumable { font-weight: 600; } .quantity, .unbroken { white-space: nowrap; }
-.panel { display: flex; border: 2px solid var(--ink); margin: .5rem 0; break-inside: avoid; }
+.panel { display: flex; border: 2px solid var(--ink); margin: .5rem 0; break-inside: avoid; } .panel.danger { border-width: 4px; } .panel.warning { border-width: 3px; } .panel.notice { border-width: 1px; }
 .signal { display: flex; align-items: center; gap: .5rem; flex: 0 0 auto; min-width: 8.6rem; white-space: nowrap; margin: 0; padding: .4rem .7rem; letter-spacing: .03em; border-inline-end: 2px solid var(--ink); }
 .danger .signal { background: var(--danger); color: var(--on-danger); } .warning .signal { background: var(--warning); color: var(--on-warning); }
 .caution .signal { background: var(--caution); color: var(--on-caution); } .notice .signal { background: var(--notice); color: var(--on-notice); font-style: italic; }
@@ -97,9 +98,18 @@ figure { margin-block: .5rem; break-inside: avoid; } figure img { max-width: 100
 const print = `
 @media print { :root { --ink: #000; --paper: #fff; --faint: #333; --line: #888; --strong-line: #000; --wash: #f1f1f1; --link: #000; color-scheme: light; }
   body { max-width: none; padding: 0; font-size: 10.5pt; } .findings { display: none; } .band { position: static; }
+  .phase > h2, .step > h3, .signal, .band, thead th { print-color-adjust: exact; -webkit-print-color-adjust: exact; }
   .value strong { font-size: 18pt; } h2, h3 { break-after: avoid; } .instructions > li { break-inside: avoid; } thead { display: table-header-group; }
   tr { break-inside: avoid; } .panel { break-after: avoid; } .hold-point { break-before: avoid; } table { font-size: 9.5pt; } a { text-decoration: none; } }
 @media (forced-colors: active) { .signal, .band, figure img { forced-color-adjust: none; } }
 `;
+
+/** The paper, with the side that is bound kept clear for punching: on the left, or inside where both sides are printed. */
+export function pageRules({ paper, sides }: Pick<Sheet, 'paper' | 'sides'>): string {
+  const size = `size: ${paper === 'a4' ? 'A4' : 'letter'};`;
+  const bound = '@page { margin: 15mm 13mm 15mm 22mm; }';
+  const facing = '@page :right { margin: 15mm 13mm 15mm 22mm; } @page :left { margin: 15mm 22mm 15mm 13mm; }';
+  return `@page { ${size} } ${sides === 'double' ? facing : bound}\n`;
+}
 
 export const sheetStyles = themes + page + steps + blockStyles + formStyles + print;
