@@ -6,6 +6,7 @@ import { EXAMPLE_PATHS } from '../../server/src/core/rules/exampleDocuments';
 import { inStep } from '../../server/src/core/rules/examples';
 import { readForm } from '../../server/src/pdf/form/readForm';
 import { type Entries, fillForm } from '../sheet/fixtures/fillForm';
+import { fillInReader } from '../sheet/fixtures/fillInReader';
 import { ran } from '../support/captureTerminal';
 import { temporaryFiles } from '../support/temporaryFiles';
 
@@ -92,6 +93,13 @@ describe('a filled sheet', () => {
     expect(out).toContain('Step 1.2 End play "0,12" outside: above 0.04 to 0.09 mm');
     expect(out).toMatch(/Step 1\.1 Actual torque, .*ap nut "3" outside: below 4\.6 ± 0\.3 N·m/u);
     expect(out).toContain('2 outside; 0 values within limits');
+  });
+
+  test('is read just so where another reader has filled it in and saved it', async () => {
+    const path = join(temporaryFiles({}), 'filled.pdf');
+    writeFileSync(path, await fillInReader(empty, { ...entries, [PLAY]: '0,05 mm' }));
+    const { code, out } = await record(path);
+    expect([code, out]).toEqual([0, expect.stringMatching(/2 values within limits, nothing missing/u)]);
   });
 
   test('lacks a tick', async () => {
