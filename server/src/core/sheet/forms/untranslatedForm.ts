@@ -7,8 +7,8 @@ import type { CellText, Form, FormCell } from './form';
 export function untranslatedForm({ untranslated = [] }: Sheet, labels: Labels): Form[] {
   if (untranslated.length === 0) return [];
   const columns = [
-    [labels.untranslatedKind, 'medium'],
-    [labels.step, 'step'],
+    [labels.untranslatedKind, 'short'],
+    [labels.step, 'short'],
     [labels.untranslatedText, 'wide'],
   ] as const;
   const rows = rowsOf(untranslated).map(({ kind, at, texts }): FormCell[] => [
