@@ -18,8 +18,8 @@ const order = ['1', '3', '2', '4'];
 const acts: Instruction[] = [
   act('Loosen the nut.', {
     turning: [
-      { condition: 'When the nut is left-hand', turn: { direction: 'clockwise', hand: 'left' } },
-      { condition: 'When the nut is right-hand', turn: { direction: 'counter-clockwise', hand: 'right' } },
+      { condition: 'When the hand is left', turn: { direction: 'clockwise', hand: 'left' } },
+      { condition: 'When the hand is right', turn: { direction: 'counter-clockwise', hand: 'right' } },
     ],
   }),
   act('Tighten the screws.', {
@@ -53,8 +53,8 @@ const acts: Instruction[] = [
         ],
       },
       found: [
-        { condition: 'When the nut is left-hand', turn: left },
-        { condition: 'When the nut is right-hand', turn: right },
+        { condition: 'When the hand is left', turn: left },
+        { condition: 'When the hand is right', turn: right },
       ],
       tools: [],
       hold: 'Hold the hexagon.',
@@ -115,12 +115,12 @@ const pdf = async (language: SheetLanguage): Promise<string> =>
 
 /** What must be on paper and on the screen alike, in this order. */
 const said = [
-  'When the nut is left-hand Turn clockwise LEFT-HAND THREAD',
-  'When the nut is right-hand Turn counter-clockwise (right-hand thread)',
+  'When the hand is left Turn clockwise LEFT-HAND THREAD',
+  'When the hand is right Turn counter-clockwise (right-hand thread)',
   'Cover screws (4) Pass 1 4 N·m (35 lbf·in) Final 9 ± 1 N·m (80 ± 9 lbf·in) Turn clockwise (right-hand thread)',
   'Order 1 2 3 4 Piece 1 3 2 4 Pass 1 Final',
   'Black: order. White: piece. Not to scale.',
-  'Nut 5 N·m When the nut is left-hand Turn counter-clockwise LEFT-HAND THREAD When the nut is right-hand Turn clockwise',
+  'Nut 5 N·m When the hand is left Turn counter-clockwise LEFT-HAND THREAD When the hand is right Turn clockwise',
   'Hold the hexagon.',
   'then turn 60°',
   'Torque then turn 60°',
