@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
+import { join } from 'node:path';
 import Ajv from 'ajv-draft-04';
 import { expect, test } from 'vitest';
 import { inStep } from '../../server/src/core/rules/examples';
@@ -38,3 +39,22 @@ test('the schema refuses a log that is wrong, so that the test above can fail', 
   Object.assign(result ?? {}, { level: 'fatal' });
   expect(validate(log)).toBe(false);
 });
+
+test('the log of a review is valid, with a baseline state for each finding', async () => {
+  const { files, at } = inStep('- tighten: cap-nut\n  torque: 45');
+  const folder = temporaryFiles({
+    ...prefixed('old/', { ...files, [at]: (files[at] ?? '').replace('torque: 45', 'torque: 4.6 ± 0.3 N·m') }),
+    ...prefixed('new/', files),
+  });
+  const { out } = await ran('review', join(folder, 'old'), join(folder, 'new'), '--format', 'sarif');
+  const log = JSON.parse(out);
+  validate(log);
+  expect(validate.errors).toBeNull();
+  expect(log.runs[0].results).toContainEqual(
+    expect.objectContaining({ ruleId: 'torque-unit-missing', baselineState: 'new' }),
+  );
+});
+
+function prefixed(prefix: string, files: Readonly<Record<string, string>>): Record<string, string> {
+  return Object.fromEntries(Object.entries(files).map(([path, text]) => [`${prefix}${path}`, text]));
+}
