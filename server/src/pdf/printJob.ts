@@ -28,6 +28,7 @@ const namesNotTexts = new Set([
   'sides',
   'path',
   'codePath',
+  'fileName',
   'identification',
   'digest',
   'sha',
@@ -63,7 +64,11 @@ export function preparePrintJob(
   const marks = named === undefined ? {} : { fillable: true, forms: named };
   const written = { ...templateData(withoutSources(placed.sheet)), proof: proof.placed, ...marks };
   const data = mapTexts(written, (text) => breakLongWords(printableText(text)), namesNotTexts);
-  const missing = missingGlyphs([...placedTexts(data), ...placed.texts], fonts);
+  const fileNames = (proof.placed?.files ?? []).map(({ fileName }) => ({
+    text: fileName,
+    place: 'the name of a source',
+  }));
+  const missing = missingGlyphs([...placedTexts(data), ...placed.texts, ...fileNames], fonts);
   if (missing.length > 0) return { problem: { kind: 'missingGlyph', characters: missing } };
   const texts: [string, string][] = [...symbolFiles(), ...proof.files, ['data.json', JSON.stringify(data)]];
   return new Map([...placed.files, ...texts.map(([name, text]) => [name, utf8(text)] as const)]);

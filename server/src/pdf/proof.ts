@@ -1,5 +1,6 @@
 import { shortProof } from '../core/sheet/htmlProof';
 import type { Labels } from '../core/sheet/labels';
+import { breakLongWords, printableText } from '../core/sheet/printableText';
 import { qrCodeSvg } from '../core/sheet/proofCode';
 import { codeText, proofText } from '../core/sheet/proofText';
 import type { Sheet } from '../core/sheet/sheet';
@@ -10,6 +11,7 @@ export interface PlacedProof {
   short: string;
   /** The code at the foot of each page. */
   codePath: string;
+  files: { fileName: string; sha: string }[];
   /** For the properties of the file. */
   identification: string;
 }
@@ -23,6 +25,8 @@ export function placeProof(sheet: Sheet, labels: Labels): { placed: PlacedProof 
     placed: {
       short: shortProof(proof, labels) ?? '',
       codePath,
+      // A path is copied as one word; only one that would run off the page may break.
+      files: proof.builtFrom.map(({ name, sha }) => ({ fileName: breakLongWords(printableText(name), 60, 30), sha })),
       identification: proofText(header, proof.digest),
     },
     files: [[codePath, qrCodeSvg(codeText(header, proof.digest))]],
