@@ -23,7 +23,7 @@ export async function openBrowser(lane, profile) {
   writeFileSync(join(profile, 'Default', 'Preferences'), JSON.stringify(preferences));
   const context = await chromium.launchPersistentContext(profile, {
     executablePath: lane.browser,
-    args: flags,
+    args: [...flags, ...(lane.flags ?? [])],
     viewport: { width: 1600, height: 1000 },
   });
   const page = context.pages()[0] ?? (await context.newPage());

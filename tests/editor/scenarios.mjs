@@ -97,6 +97,20 @@ export const scenarios = [
     },
   },
   {
+    name: 'the printed pages take the place of the sheet and go back to it',
+    async run({ workbench, folder }) {
+      const view = workbench.webview();
+      await view.locator('#show-pages').click();
+      // Where the engine is WebAssembly it is compiled first, which takes a slow machine long.
+      await view.locator('.printed-page img').first().waitFor({ timeout: 240_000 });
+      const { step, title } = expected.sound.clicked;
+      await view.getByRole('button', { name: title }).click();
+      await workbench.statusItem(new RegExp(`^Ln ${lineOf(folder, step)}, `)).waitFor();
+      await view.locator('#show-sheet').click();
+      await view.locator('#sheet main').waitFor();
+    },
+  },
+  {
     name: 'the walk takes the place of the sheet and goes back to it',
     async run({ workbench }) {
       const view = workbench.webview();

@@ -20,6 +20,8 @@ const sharedWithSheet = [
   'the build of the sheet stands in the status bar',
   'hovering over a torque shows how it is worked out',
   'the step sheet follows the cursor',
+  'a click on a step goes to its source',
+  'the walk takes the place of the sheet and goes back to it',
   'the step sheet is printed to a PDF',
 ];
 
