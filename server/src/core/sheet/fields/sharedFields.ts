@@ -1,3 +1,4 @@
+import type { Acceptance } from '../acceptance';
 import { capital } from '../sentences/grammar';
 import type { Sheet } from '../sheet';
 import type { Asking, FieldPlace } from './asking';
@@ -14,6 +15,8 @@ export interface SharedFields {
   cell(table: string, row: number, column: number): readonly string[] | undefined;
   /** The box that says that a row holds at all. */
   applies(table: string, row: number): string | undefined;
+  /** What the values of a row are judged by, where no step asks for them. */
+  accepts(table: string, row: number): readonly Acceptance[];
 }
 
 export function sharedFields(sheet: Sheet, asked: AskedInSteps, asking: Asking): SharedFields {
@@ -23,18 +26,36 @@ export function sharedFields(sheet: Sheet, asked: AskedInSteps, asking: Asking):
     [labels.unitSerial, asking.text({ ...unit, need: always }, 'serial', labels.unitSerial)],
     [labels.orderNumber, asking.text(unit, 'order', labels.orderNumber)],
   ]);
-  const tables = cellsByTable(sheet, asked, asking);
+  const readings = readingsByRow(sheet, asked);
+  const tables = cellsByTable(sheet, asked, readings, asking);
   return {
     box: (label) => boxes.get(label),
     boxes: Object.fromEntries(boxes),
     cell: (table, row, column) => tables.get(table)?.(row, column),
-    applies: (table, row) => (table === 'records' ? asked.readings[row]?.applies : undefined),
+    applies: (table, row) => (table === 'records' ? readings[row]?.applies : undefined),
+    accepts: (table, row) => (table === 'records' ? sheet.recordTable[row]?.accepts : undefined) ?? [],
   };
 }
 
 type Cells = (row: number, column: number) => readonly string[] | undefined;
 
-function cellsByTable(sheet: Sheet, asked: AskedInSteps, asking: Asking): ReadonlyMap<string, Cells> {
+type AskedReading = AskedInSteps['readings'][number];
+
+/** The table of measurements has rows besides those of the steps' readings. */
+function readingsByRow({ recordTable }: Sheet, { readings }: AskedInSteps): (AskedReading | undefined)[] {
+  const rest = [...readings];
+  return recordTable.map((row) => {
+    const at = rest.findIndex((one) => one.stepId === row.stepId && one.name === row.what);
+    return at < 0 ? undefined : rest.splice(at, 1)[0];
+  });
+}
+
+function cellsByTable(
+  sheet: Sheet,
+  asked: AskedInSteps,
+  readings: readonly (AskedReading | undefined)[],
+  asking: Asking,
+): ReadonlyMap<string, Cells> {
   const { record } = sheet;
   const numbers = toolNumbers(sheet, asking);
   const batches = batchNumbers(sheet, asking);
@@ -45,7 +66,7 @@ function cellsByTable(sheet: Sheet, asked: AskedInSteps, asking: Asking): Readon
     };
   };
   return new Map<string, Cells>([
-    ['records', (row, at) => (at === 3 ? asked.readings[row]?.blanks : undefined)],
+    ['records', (row, at) => (at === 3 ? readings[row]?.blanks : undefined)],
     ['found-list', (row, at) => (at === 2 ? foundCells(row, sheet, asked) : undefined)],
     ['decision-list', (row, at) => decisionCells(row, at, sheet, asked)],
     ['sign-off-list', (row, at) => signOffCells(row, at, sheet, asked)],

@@ -77,7 +77,9 @@ class RowNaming {
     const fields = cell.blanks.map(({ label, unit }, index) => {
       const what = [this.#subject, label].filter((each) => each !== '').join(', ');
       const parts = [`column-${column + 1}`, index + 1];
-      return known?.[index] ?? this.asking.field(this.#at, parts, { kind: 'value', unit, accepts: [], what });
+      if (known?.[index] !== undefined) return known[index];
+      const accepts = this.shared.accepts(this.table.name, this.index);
+      return this.asking.field({ ...this.#at, need: never }, parts, { kind: 'value', unit, accepts, what });
     });
     return withNames(cell, { fields });
   }
