@@ -112,7 +112,9 @@ function expectPageNumbers(pages: readonly PageLayout[]): void {
 const sum = (numbers: readonly number[]): number => numbers.reduce((total, each) => total + each, 0);
 
 describe(`the layout of ${sheets} random sheets (seed ${seed})`, () => {
-  test.each(Array.from({ length: sheets }, (_, index) => seed + index))('of seed %i', async (each) => {
+  // One that once parted a hold point from its act, by the picture between them.
+  const known = [20_260_455];
+  test.each([...known, ...Array.from({ length: sheets }, (_, index) => seed + index)])('of seed %i', async (each) => {
     const sheet = randomSheet(each);
     const pages = await readLayout(await print(sheet));
     expectPageNumbers(pages);
