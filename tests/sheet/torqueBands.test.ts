@@ -44,10 +44,17 @@ const tight = (part: string): string => `{ tighten: ${part} }`;
 
 afterAll(closePdfEngines);
 
+/** The boxes for pieces stand in bands of their own, which tell no torque. */
+function withoutBands(sheet: object): object {
+  const isComputed = (value: unknown) =>
+    Array.isArray(value) && value.some(({ kind }) => kind === 'band' || kind === 'none');
+  return JSON.parse(JSON.stringify(sheet, (key, value) => (key === 'bands' && isComputed(value) ? undefined : value)));
+}
+
 describe('the computed band of a torque', () => {
   test('is nowhere on a sheet that nobody asked it of', async () => {
     const sheet = await sheetTightening(tight('cover-screw'));
-    expect(JSON.stringify(sheet)).not.toContain('bands');
+    expect(withoutBands(sheet)).toEqual(JSON.parse(JSON.stringify(sheet)));
     const html = sheetToHtml(sheet, { mode: 'file' });
     expect(html).not.toContain(labels.computedBand);
     expect(html).not.toContain(labels.computedBandNote);
@@ -77,8 +84,8 @@ describe('the computed band of a torque', () => {
       await sheetTightening(tight('cover-screw')),
       await sheetTightening(tight('cover-screw'), { more: asked }),
     ];
-    const without = JSON.parse(JSON.stringify(banded, (key, value) => (key === 'bands' ? undefined : value)));
-    expect(without).toEqual(plain);
+    expect(withoutBands(banded)).not.toEqual(JSON.parse(JSON.stringify(banded)));
+    expect(withoutBands(banded)).toEqual(JSON.parse(JSON.stringify(plain)));
   });
 
   test('leaves a torque that nobody states a blank', async () => {

@@ -35,11 +35,19 @@ test('there are samples to print', () => {
   expect(procedures.length).toBeGreaterThan(2);
 });
 
-test.each(procedures)('the fullest build of %s reads as it was reviewed', async (name) => {
+/** Every sample in English, and the one that is translated in each language. */
+const SHEETS = procedures.flatMap((name) =>
+  (name.startsWith('v4-major') ? (['en', 'de', 'es'] as const) : (['en'] as const)).map(
+    (language) => [name, language] as const,
+  ),
+);
+
+test.each(SHEETS)('the fullest build of %s reads as it was reviewed (%s)', async (name, language) => {
   const view = await openSample(name);
   const picked = pickBuild(view.space, listSheetBuilds(view).at(-1)?.id ?? '');
   if (picked.kind !== 'picked') throw new Error('The listed build cannot be picked');
   const settings = settingsFor(view.snapshot, view.document.uri);
-  const sheet = buildSheet(view, picked, { findings: [], settings, language: 'en', paper: 'a4' });
-  await expect(sheetText(sheet)).toMatchFileSnapshot(`${name.replace('.procedure.yaml', '')}.txt`);
+  const sheet = buildSheet(view, picked, { findings: [], settings, language, paper: 'a4' });
+  const suffix = language === 'en' ? '' : `.${language}`;
+  await expect(sheetText(sheet)).toMatchFileSnapshot(`${name.replace('.procedure.yaml', '')}${suffix}.txt`);
 });
