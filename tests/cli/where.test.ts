@@ -35,7 +35,10 @@ test('a kit is found by its number: who links to it', async () => {
 
 test('what nobody declares is told with what may have been meant', async () => {
   const { code, err } = await where('torque-wrench-11', 'sample-procedures/procedures');
-  expect([code, err]).toEqual([2, 'witnessmark: Nothing is called torque-wrench-11; did you mean torque-wrench-10 or torque-wrench-50\n']);
+  expect([code, err]).toEqual([
+    2,
+    'witnessmark: Nothing is called torque-wrench-11; did you mean torque-wrench-10 or torque-wrench-50\n',
+  ]);
 });
 
 test('nothing to look for is refused in one line', async () => {

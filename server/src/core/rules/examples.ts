@@ -1,5 +1,5 @@
-import type { ReleasedText } from './ruleContext';
 import { EXAMPLE_FAMILY, EXAMPLE_HEAD, EXAMPLE_KIT, EXAMPLE_PATHS, EXAMPLE_STORES } from './exampleDocuments';
+import type { ReleasedText } from './ruleContext';
 
 /** An example of a rule: what is shown in the documentation, and the documents in which it really runs. */
 export interface Example {
