@@ -21,6 +21,7 @@ export const lanes = {
   desktop: {
     setUp: setUpEditor,
     scenarios: 'tests/editor/scenarios.mjs',
+    hasHistory: true,
     Workbench,
     start(lane, { vsix, scratch }) {
       const home = editorHome(lane, join(scratch, 'home'));

@@ -1,6 +1,7 @@
 // Runs the scenarios in real editors and prints one line for each; the last line is the count.
 //   node tests/editor/run.mjs [--lane pages,desktop,web] [--vsix FILE] [--folder FOLDER] [--scenarios FILE] [--only WORDS]
 // Without --lane in all of them, else in those that are named. The folder is copied first, so that fixes and printed sheets never touch the samples.
+import { execFileSync } from 'node:child_process';
 import { cpSync, existsSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
@@ -47,6 +48,7 @@ async function runIn(name, kind, scratch) {
   const folder = join(scratch, 'work');
   const filter = (path) => isInFolder(path.slice(source.length + 1).replaceAll('\\', '/'));
   cpSync(source, folder, { recursive: true, filter });
+  if (kind.hasHistory === true) beginHistory(folder);
   const vsix = resolve(options.vsix ?? packagePath());
   const server = await kind.start(lane, { vsix, folder, scratch });
   const browser = await openBrowser(lane, join(scratch, 'profile'));
@@ -59,6 +61,15 @@ async function runIn(name, kind, scratch) {
     await browser.close();
     server.stop();
   }
+}
+
+/** Puts the folder into a git repository, so that there is something to compare with. */
+function beginHistory(folder) {
+  const git = (...args) =>
+    execFileSync('git', ['-C', folder, '-c', 'user.name=Writer', '-c', 'user.email=writer@example.invalid', ...args]);
+  git('init', '-q', '-b', 'main');
+  git('add', '-A');
+  git('commit', '-q', '-m', 'As released');
 }
 
 /** Runs the scenarios in their order, in one window: loading it again for each would cost half a minute a time. */

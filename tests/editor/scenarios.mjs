@@ -1,6 +1,6 @@
 // What a technical writer does in the editor, told once through in one window. Each scenario starts where the last ended.
 import assert from 'node:assert/strict';
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { beginningScenarios } from './beginningScenarios.mjs';
 import { expected } from './expected.mjs';
@@ -162,6 +162,29 @@ export const scenarios = [
       // Where the engine is WebAssembly it is compiled first, which takes a slow machine long.
       await until('the printed file', async () => (await text())?.includes('%%EOF'), 240);
       assert.equal((await text()).slice(0, 5), '%PDF-');
+    },
+  },
+  {
+    name: 'what has changed since a commit stands beside the text and above the value',
+    async run({ workbench, folder }) {
+      const { file, torque } = expected.sound;
+      const path = join(folder, file);
+      const changed = readFileSync(path, 'utf8').replace(`torque: ${torque}`, 'torque: 51 ± 3 N·m');
+      writeFileSync(path, changed);
+      await workbench.tab(basename(file)).click();
+      await workbench.command('Witnessmark: Show what changed since');
+      await workbench.pick('As released');
+      const page = workbench.webview();
+      await page.locator('.changes.hurt li', { hasText: 'ten times' }).waitFor();
+      await page
+        .getByRole('button', { name: /As released: / })
+        .first()
+        .click();
+      await workbench.text().filter({ hasText: torque }).first().waitFor();
+      await workbench.screenshot('changed');
+      await workbench.tab(basename(file)).first().click();
+      await workbench.goToLine(changed.slice(0, changed.indexOf('51 ± 3 N·m')).split('\n').length);
+      await workbench.page.locator('.codelens-decoration', { hasText: /was 5\.1\s±\s0\.3\sN·m.*ten times/ }).waitFor();
     },
   },
   ...beginningScenarios,
