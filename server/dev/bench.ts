@@ -5,6 +5,7 @@ import { keystrokes } from './bench/keystrokes';
 import { checkOfFolder } from './bench/manyFiles';
 import { printing } from './bench/printing';
 import { manyProcedures, oneProcedure } from './bench/procedures';
+import { reviewOfRepository } from './bench/reviews';
 import { sheetKeystrokes } from './bench/sheets';
 import { walks } from './bench/walks';
 
@@ -15,6 +16,7 @@ import { walks } from './bench/walks';
 async function main(): Promise<void> {
   const [part, number] = process.argv.slice(2);
   if (part === 'folder') return checkOfFolder(Number(number ?? 1000));
+  if (part === 'review') return reviewOfRepository(Number(number ?? 500));
   if (part === 'sheets') return sheetKeystrokes();
   if (part === 'sheet') return printing(number === undefined ? undefined : [Number(number)]);
   if (part === 'editing') return editing(number === undefined ? undefined : Number(number));
@@ -29,6 +31,7 @@ async function main(): Promise<void> {
   coldCheck();
   await walks();
   await checkOfFolder(Number(process.argv[2] ?? 1000));
+  await reviewOfRepository(500);
   await editing();
 }
 

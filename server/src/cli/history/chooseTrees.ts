@@ -4,6 +4,7 @@ import type { DocumentTree } from './documentTree';
 import { folderTree } from './folderTree';
 import { commitOf, mergeBaseOf, repositoryOf } from './git';
 import { gitTree } from './gitTree';
+import { workTree } from './workTree';
 
 export interface ChosenTrees {
   readonly before: DocumentTree;
@@ -22,8 +23,10 @@ export function chooseTrees(names: readonly string[], here: string): ChosenTrees
     return { before: folderTree(first, first), after: folderTree(second, second) };
   const repository = repositoryOf(here);
   const base = commitOf(repository, first.replace(/^\.\.\./u, ''));
-  if (second === undefined)
-    return { before: gitTree(repository, base, first), after: folderTree(repository, 'the working tree') };
+  if (second === undefined) {
+    const before = gitTree(repository, base, first);
+    return { before, after: workTree(repository, before, base) };
+  }
   const [head, sinceBegun] = second.startsWith('...') ? [second.slice(3), true] : [second, false];
   const commit = commitOf(repository, head === '' ? 'HEAD' : head);
   const from = sinceBegun ? mergeBaseOf(repository, base, commit) : base;

@@ -5,10 +5,10 @@ import { compareVersions } from '../../core/review/compareVersions';
 import type { ChangedSince } from '../../core/sheet/build/buildContext';
 import { uriOfPath } from '../../node/nodeFiles';
 import { CommandProblem } from '../problem';
-import { folderTree } from './folderTree';
 import { commitOf, repositoryOf } from './git';
 import { gitTree } from './gitTree';
 import { loadVersions } from './loadVersions';
+import { workTree } from './workTree';
 
 /** For each build of a procedure the steps that differ from a revision of git; called by the build's id. */
 export type ComparedWith = (build: string) => ChangedSince;
@@ -17,8 +17,9 @@ export type ComparedWith = (build: string) => ChangedSince;
 export async function comparedWith(file: string, revision: string): Promise<ComparedWith> {
   const path = realpathSync(file);
   const repository = repositoryOf(dirname(path));
-  const before = gitTree(repository, commitOf(repository, revision), revision);
-  const loaded = await loadVersions(before, folderTree(repository, 'the working tree'));
+  const commit = commitOf(repository, revision);
+  const before = gitTree(repository, commit, revision);
+  const loaded = await loadVersions(before, workTree(repository, before, commit));
   const comparison = compareVersions(loaded.before, loaded.after);
   const uri = uriOfPath(path);
   const isOld = before.contents.has(relative(repository, path).replaceAll('\\', '/'));

@@ -24,7 +24,7 @@ export function folderTree(folder: string, label: string): DocumentTree {
 }
 
 /** The name of a blob in git; line ends are as git keeps them, so that a checkout with CR LF is no other text. */
-function blobName(text: string): string {
+export function blobName(text: string): string {
   const bytes = Buffer.from(text.replaceAll('\r\n', '\n'), 'utf8');
   return createHash('sha1').update(`blob ${bytes.length}\0`).update(bytes).digest('hex');
 }

@@ -1,4 +1,4 @@
-import { Workspace } from '../../core/analysis/workspace';
+import { type FileSource, type SourceText, Workspace } from '../../core/analysis/workspace';
 import type { Version } from '../../core/review/version';
 import { documentKindOf } from '../../core/syntax/documentKind';
 import type { DocumentTree } from './documentTree';
@@ -16,11 +16,7 @@ export async function loadVersions(before: DocumentTree, after: DocumentTree): P
   const changed = names.filter((name) => before.contents.get(name) !== after.contents.get(name));
   const texts = { before: textsOf(before, changed), after: textsOf(after, changed) };
   const reached = new Set([...dependentsOf(changed, texts.before), ...dependentsOf(changed, texts.after)]);
-  return {
-    before: await versionOf(before, reached, texts.before),
-    after: await versionOf(after, reached, texts.after),
-    changed,
-  };
+  return { ...(await versionsOf({ before, after }, { reached, changed }, texts)), changed };
 }
 
 type Texts = ReadonlyMap<string, string>;
@@ -66,19 +62,33 @@ export function dependentsOf(changed: readonly string[], texts: Texts): Set<stri
   return found;
 }
 
-async function versionOf(tree: DocumentTree, reached: ReadonlySet<string>, texts: Texts): Promise<Version> {
-  const { root } = tree;
+/**
+ * Both versions in one workspace, one after the other, as if somebody had typed the difference: whatever is the same in both
+ * is read, walked and checked once. Both stand at the place of the newer one.
+ */
+async function versionsOf(
+  { before, after }: { readonly before: DocumentTree; readonly after: DocumentTree },
+  { reached, changed }: { readonly reached: ReadonlySet<string>; readonly changed: readonly string[] },
+  texts: { readonly before: Texts; readonly after: Texts },
+): Promise<Pick<LoadedVersions, 'before' | 'after'>> {
+  const { root } = after;
   const workspace = new Workspace([root]);
-  const uris = [...reached].filter((name) => tree.contents.has(name) && documentKindOf(name) !== undefined);
-  const source = {
-    read: async (uri: string) => {
-      const name = uri.startsWith(`${root}/`) ? uri.slice(root.length + 1) : '';
-      const text = texts.get(name);
-      return text === undefined
-        ? (tree.read([name]).get(name) ?? ({ is: 'missing' } as const))
-        : ({ is: 'text', text } as const);
-    },
+  const load = async (tree: DocumentTree, known: Texts): Promise<Version> => {
+    const uris = [...reached].filter((name) => tree.contents.has(name) && documentKindOf(name) !== undefined);
+    const source: FileSource = { read: async (uri) => sourceIn(tree, known, nameBelow(root, uri)) };
+    for (const name of uris) await workspace.loadLinked(`${root}/${name}`, source);
+    return { snapshot: workspace.snapshot, root, uris: uris.map((name) => `${root}/${name}`).toSorted() };
   };
-  for (const name of uris) await workspace.loadLinked(`${root}/${name}`, source);
-  return { snapshot: workspace.snapshot, root, uris: uris.map((name) => `${root}/${name}`).toSorted() };
+  const old = await load(before, texts.before);
+  for (const name of changed) workspace.set(`${root}/${name}`, sourceIn(after, texts.after, name));
+  return { before: old, after: await load(after, texts.after) };
+}
+
+function nameBelow(root: string, uri: string): string {
+  return uri.startsWith(`${root}/`) ? uri.slice(root.length + 1) : '';
+}
+
+function sourceIn(tree: DocumentTree, texts: Texts, name: string): SourceText {
+  const text = texts.get(name);
+  return text === undefined ? (tree.read([name]).get(name) ?? { is: 'missing' }) : { is: 'text', text };
 }

@@ -62,7 +62,7 @@ async function pageOf(session: Session, { uri: clientUri }: CompareParams): Prom
   if (earlier === undefined || made === undefined) return { body: '', style: '', sum: '' };
   const today = session.host.today();
   const reviewed: Reviewed = {
-    labels: { before: earlier.label, after: 'now' },
+    labels: { before: earlier.label, after: 'the text as it is now' },
     before: earlier.version,
     after: made.now,
     files: [],
