@@ -3,6 +3,7 @@ import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'nod
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
+import MarkdownIt from 'markdown-it';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { COMMITS, makeSampleHistory } from '../review/sampleHistory.mjs';
 import { ran } from '../support/captureTerminal';
@@ -143,13 +144,39 @@ test('a folder outside any repository is told what to do', async () => {
   expect([code, err]).toEqual([2, expect.stringMatching(/is in no git repository; give two folders to compare\n$/)]);
 });
 
-test('what a document says is no markup in a comment', async () => {
-  const folder = temporaryFiles({
-    'old/a.stores.yaml': STORES,
-    'new/a.stores.yaml': STORES.replace('name: torque wrench', 'name: "*a* <b>@all</b> [x](y) `z`"'),
+describe('a comment', () => {
+  /** Names that would be markup, a link, a mention or a heading if they were taken for it. */
+  const NAMES = [
+    '*a* <b>@all</b> [x](y) `z`',
+    '# not a heading',
+    '- not a list',
+    '1. nor this',
+    '![p](q) | a | b |',
+    '<!-- gone',
+    '&amp; ~~s~~ __u__',
+  ];
+
+  test.each(NAMES)('shows %s as it is written', async (name) => {
+    const folder = temporaryFiles({
+      'old/a.stores.yaml': STORES,
+      'new/a.stores.yaml': STORES.replace('name: torque wrench', `name: ${JSON.stringify(name)}`),
+    });
+    const { out } = await ran('review', join(folder, 'old'), join(folder, 'new'), '--format', 'md', ...ON);
+    const shown = readMarkdown(out);
+    expect(shown.text).toContain(name.replaceAll(/\s+/g, ' '));
+    expect(shown.elements).not.toEqual(expect.arrayContaining(['a', 'img', 'table', 's']));
+    expect(shown.elements.filter((one) => /^h[1-6]$/.test(one))).toEqual(['h3']);
   });
-  const { out } = await ran('review', join(folder, 'old'), join(folder, 'new'), '--format', 'md', ...ON);
-  expect(out).toContain('\\*a\\* &lt;b&gt;&#64;all&lt;/b&gt; \\[x\\]\\(y\\) \\`z\\`');
+
+  test('has its parts folded where nothing could hurt, and says the same as the terminal', async () => {
+    const { out } = await ran('review', 'issue-1', 'HEAD', '--in', history, '--format', 'md', ...ON);
+    const { text } = readMarkdown(out);
+    expect(text).toContain('Torque of part compressor nut: 5.1 ± 0.3 N·m → 5.6 ± 0.3 N·m');
+    expect(text).toContain(
+      'caution of “Lift the unit to the bench with the <hoist>.” removed'.replace('caution', 'Caution'),
+    );
+    expect(out.match(/<details>/g)?.length).toBe(out.match(/<\/details>/g)?.length);
+  });
 });
 
 test('SARIF holds the new findings with their state', async () => {
@@ -210,3 +237,14 @@ test('a broken document on either side is told and nothing stops', async () => {
   const gone = await ran('review', join(folder, 'old'), join(folder, 'empty'), ...ON);
   expect(gone.out).toContain('Stores Bay 9 removed');
 });
+
+/** What a reader of Markdown makes of it: the words, and the elements around them. */
+function readMarkdown(markdown: string): { readonly text: string; readonly elements: readonly string[] } {
+  const tokens = new MarkdownIt({ html: true }).parse(markdown, {});
+  const inline = tokens.flatMap((token) => [token, ...(token.children ?? [])]);
+  const elements = inline.filter(({ nesting, tag }) => nesting >= 0 && tag !== '').map(({ tag }) => tag);
+  const text = inline
+    .filter(({ type }) => ['text', 'code_inline', 'text_special'].includes(type))
+    .map(({ content }) => content);
+  return { text: text.join(''), elements };
+}

@@ -2,12 +2,15 @@
 import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { sheetPage } from '../../client/src/sheetPage';
+import { chooseTrees } from '../../server/src/cli/history/chooseTrees';
+import { reviewTrees } from '../../server/src/cli/reviewed';
 import { ProcedureView } from '../../server/src/core/analysis/procedureView';
 import { settingsFor } from '../../server/src/core/analysis/settings';
 import { Workspace } from '../../server/src/core/analysis/workspace';
 import { pickBuild } from '../../server/src/core/builds';
 import { buildChart } from '../../server/src/core/chart/buildChart';
 import { chartToHtml } from '../../server/src/core/chart/chartHtml';
+import { reviewHtml } from '../../server/src/core/reviewPage/reviewHtml';
 import { checkDocument } from '../../server/src/core/rules/checkDocument';
 import { buildSheet, listSheetBuilds } from '../../server/src/core/sheet/buildSheet';
 import { sheetToHtml, sheetToPage } from '../../server/src/core/sheet/html';
@@ -22,6 +25,11 @@ export { closePdfEngines } from '../../server/src/node/pdf/pdfEngine';
 /** The page of the extension, and the nonce under which its scripts and styles run. */
 export function previewPage(view: 'sheet' | 'pages' | 'walk'): string {
   return sheetPage('0123456789abcdef', 'file:///a.procedure.yaml', view);
+}
+
+/** The review of two revisions of a repository, as a page. */
+export async function reviewPage(repository: string, before: string, after: string): Promise<string> {
+  return reviewHtml(await reviewTrees(chooseTrees([before, after], repository), '2026-11-02'));
 }
 
 /** A procedure of the samples, whose text can be changed as by typing. */

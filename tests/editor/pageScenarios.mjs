@@ -1,6 +1,8 @@
 // The pages that we make, in a browser alone: whether everybody can read and reach what is on them, and whether the
 // preview changes without losing its reader's place.
 import assert from 'node:assert/strict';
+import { join } from 'node:path';
+import { makeSampleHistory } from '../review/sampleHistory.mjs';
 import { bundled } from './bundled.mjs';
 import { themes } from './themes.mjs';
 import { until } from './workbench.mjs';
@@ -49,6 +51,18 @@ export const scenarios = [
     async run({ workbench }) {
       await workbench.showFile((await open(whole)).walk('file').html);
       await assertFaultless(workbench, whole);
+    },
+  },
+  {
+    name: 'a review as a page can be read by everybody, light and dark',
+    async run({ workbench, folder }) {
+      const repository = join(folder, '..', 'history');
+      makeSampleHistory(repository);
+      const page = await (await own()).reviewPage(repository, 'issue-1', 'HEAD');
+      for (const scheme of ['light', 'dark']) {
+        await workbench.showFile(page, { scheme });
+        await assertFaultless(workbench, `a review, ${scheme}`);
+      }
     },
   },
   ...Object.entries(themes).map(([name, theme]) => ({

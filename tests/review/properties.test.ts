@@ -6,7 +6,7 @@ import type { Change } from '../../server/src/core/review/change';
 import { compareVersions } from '../../server/src/core/review/compareVersions';
 import { keyClass } from '../../server/src/core/review/keyClasses';
 import { seededRandom } from '../support/seededRandom';
-import { SAMPLES, versionWith } from './versions';
+import { line, SAMPLES, versionWith } from './versions';
 
 const ROUNDS = Number(process.env.WITNESSMARK_ROUNDS ?? 16);
 const SEED = Number(process.env.WITNESSMARK_SEED ?? 20261125);
@@ -30,6 +30,28 @@ test('every key of every document has a class', () => {
   };
   for (const { def, shape } of Object.values(UNIT_SHAPES)) look(def, shape.keys);
   expect([...missing]).toEqual([]);
+});
+
+/** The same said in another way: none of it can hurt anybody. */
+const REWRITTEN: readonly (readonly [what: string, (text: string) => string])[] = [
+  [
+    'quotes',
+    (text) => text.replace(/^( +(?:- )?(?:number|title|sign|torque|accept|kind): )([^\n"'{[|>#&*!%@`]+)$/gm, '$1"$2"'),
+  ],
+  ['the order of keys', (text) => text.replace(/\{ ([^{}[\],]+), ([^{}[\],]+) \}/g, '{ $2, $1 }')],
+  [
+    'spellings of units',
+    (text) => text.replaceAll(/(?<=torque: [^\n{]*)N·m/g, 'Nm').replaceAll(/(?<=torque: [^\n{]*)lbf·in/g, 'in-lb'),
+  ],
+  ['remarks', (text) => text.replace(/^ {6}- step:/gm, '      # seen\n$&')],
+  ['line ends', (text) => text.replaceAll('\n', '\r\n')],
+];
+
+test.each(REWRITTEN)('%s alone never could hurt, nor fit differently', async (_, rewrite) => {
+  const texts = Object.fromEntries([...SAMPLES].map(([name, text]) => [name, rewrite(text)]));
+  expect(Object.entries(texts).some(([name, text]) => text !== SAMPLES.get(name))).toBe(true);
+  const { changes } = compareVersions(await versionWith(), await versionWith(texts));
+  expect(changes.filter((one) => one.class === 'hurt' || one.class === 'fits').map(line)).toEqual([]);
 });
 
 /** Lines of a text that match, one of them changed in a known way. */

@@ -50,7 +50,9 @@ const BY_DEFINITION: Readonly<Record<string, ChangeClass>> = {
 
 /** What a change of a key's value can do; undefined for a key that no table knows. */
 export function keyClass(def: string, key: string): ChangeClass | undefined {
-  return BY_DEFINITION[`${def}/${key}`] ?? BY_KEY[key] ?? (def.startsWith('settings') ? 'says' : undefined);
+  // Settings say how things are shown; but for what is reported at all.
+  if (def.startsWith('settings')) return key === 'severities' ? 'fits' : 'says';
+  return BY_DEFINITION[`${def}/${key}`] ?? BY_KEY[key];
 }
 
 /** Keys whose list warns of something: what is taken from it is a hazard that nobody is told of any more. */

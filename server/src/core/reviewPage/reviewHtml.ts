@@ -169,7 +169,10 @@ function side(html: string | undefined, prefix: string, label: string, which: st
 
 /** Two sheets stand on one page, so that what names places gets a name of its own on either side. */
 function renumbered(html: string, prefix: string): string {
+  // On a page with both sides a step is no landmark of its own: two of one name would lead nowhere.
   return html
+    .replace(/^<section /u, '<div role="group" ')
+    .replace(/<\/section>$/u, '</div>')
     .replace(/ (id|aria-labelledby|aria-describedby)="([^"]*)"/gu, ` $1="${prefix}-$2"`)
     .replace(/ href="#[^"]*"/gu, '');
 }
