@@ -93,7 +93,7 @@ export function buildSheet(procedure: ProcedureView, picked: PickedSet, options:
     slips: sentSlips(context),
     atInstallation: (procedure.value.atInstallation ?? []).map((one) => closed(context.prose.read(one))),
     portCaps: portCapsOf(context),
-    figuresNotNeeded: figuresNotNeeded([before, phases], context),
+    figuresNotNeeded: figuresNotNeeded(before, phases, context),
     revisions: revisionLines(context),
   };
   // Whatever is printed has been read by now.

@@ -1,6 +1,6 @@
 import { consumableIds } from '../../analysis/instructions';
 import type { PortCaps } from '../recordSheet';
-import type { SheetFigure } from '../sheet';
+import type { BeforeLine, Instruction, SheetFigure, SheetPhase } from '../sheet';
 import type { BuildContext } from './buildContext';
 import { stepsOf } from './uses';
 
@@ -15,17 +15,22 @@ export function portCapsOf(context: BuildContext): PortCaps[] {
 }
 
 /** Figures that the procedure names a file for, by caption, without those on the sheet. */
-export function figuresNotNeeded(sheet: unknown, { procedure, names }: BuildContext): string[] {
-  const shown = figureIds(sheet);
+export function figuresNotNeeded(
+  before: readonly BeforeLine[],
+  phases: readonly SheetPhase[],
+  { procedure, names }: BuildContext,
+): string[] {
+  const steps = phases.flatMap((phase) => phase.steps);
+  const shown = new Set([
+    ...before.map((line) => (line.kind === 'figure' ? line.figure.id : undefined)),
+    ...steps.flatMap((step) => step.figures.map(({ id }) => id)),
+    ...steps.flatMap((step) => step.instructions.flatMap(figuresIn).map((figure) => figure?.id)),
+  ]);
   return (procedure.value.figures ?? []).flatMap(({ id, value }) =>
     shown.has(id.id) ? [] : [names.written(value.caption) ?? names.written(value.alt) ?? id.id],
   );
 }
 
-/** A figure is the one kind of object with a picture, wherever in the sheet it stands. */
-function figureIds(value: unknown, found = new Set<string>()): Set<string> {
-  if (typeof value !== 'object' || value === null) return found;
-  if ('image' in value && 'alt' in value) found.add((value as SheetFigure).id);
-  else for (const each of Object.values(value)) figureIds(each, found);
-  return found;
+function figuresIn(instruction: Instruction): (SheetFigure | undefined)[] {
+  return [instruction.figure, ...(instruction.ifNot?.instructions ?? []).flatMap(figuresIn)];
 }
