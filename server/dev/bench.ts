@@ -19,6 +19,10 @@ async function main(): Promise<void> {
   if (part === 'review') return reviewOfRepository(Number(number ?? 500));
   if (part === 'sheets') return sheetKeystrokes();
   if (part === 'sheet') return printing(number === undefined ? undefined : [Number(number)]);
+  if (part === 'asking') {
+    await askingTimes();
+    return folderMemory(Number(number ?? 1000));
+  }
   if (part === 'editing') return editing(number === undefined ? undefined : Number(number));
   console.log(
     'CPU milliseconds are medians; "bare" is parseDocument with a LineCounter of the yaml package on the same text.\n',
