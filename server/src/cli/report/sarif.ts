@@ -1,5 +1,4 @@
 import { relative } from 'node:path';
-import type { Rule } from '../../core/rules/defineRule';
 import { type Finding, type Fix, fullMessage, identityOf } from '../../core/rules/finding';
 import { RULES } from '../../core/rules/registry';
 import { LineIndex } from '../../core/text/lineIndex';
@@ -8,35 +7,15 @@ import type { Working } from '../../core/workings/working';
 import { escaped, workingMarkdown } from '../../core/workings/workingMarkdown';
 import { pathOfUri, readText } from '../../node/nodeFiles';
 import type { CheckedDocument } from '../checkPaths';
-import { plainText } from './plainText';
-
-const LEVELS = { error: 'error', warning: 'warning', info: 'note' } as const;
+import { artifactPath, LEVELS, regionOf, sarifLog } from './sarifLog';
 
 /** The findings as a SARIF 2.1.0 log (OASIS). Conceded findings are there, marked as suppressed. */
 export function sarifReport(documents: readonly CheckedDocument[], version: string): string {
   const writer = new SarifWriter(documents);
-  const log = {
-    version: '2.1.0',
-    $schema: 'https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json',
-    runs: [
-      {
-        tool: { driver: { name: 'Witnessmark', version, rules: RULES.map(ruleDescriptor) } },
-        columnKind: 'utf16CodeUnits',
-        results: documents.flatMap((document) => writer.results(document)),
-      },
-    ],
-  };
-  return `${JSON.stringify(log, null, 2)}\n`;
-}
-
-function ruleDescriptor(rule: Rule): object {
-  return {
-    id: rule.id,
-    shortDescription: { text: rule.doc.what },
-    fullDescription: { text: `${rule.doc.what} ${rule.doc.why}` },
-    help: { text: plainText(rule) },
-    defaultConfiguration: { level: LEVELS[rule.severity] },
-  };
+  return sarifLog(
+    documents.flatMap((document) => writer.results(document)),
+    version,
+  );
 }
 
 class SarifWriter {
@@ -93,15 +72,7 @@ class SarifWriter {
   }
 
   #region(uri: string, span: Span): object {
-    const lines = this.#linesOf(uri);
-    const start = lines.position(span.start);
-    const end = lines.position(span.end);
-    return {
-      startLine: start.line + 1,
-      startColumn: start.character + 1,
-      endLine: end.line + 1,
-      endColumn: end.character + 1,
-    };
+    return regionOf(this.#linesOf(uri), span);
   }
 
   #fix(fix: Fix): object {
@@ -134,6 +105,5 @@ function withWorking(finding: Finding, working: readonly Working[]): string {
 
 /** Relative to where the command runs, percent-encoded, so that a log means the same on another machine. */
 function artifactUri(uri: string): string {
-  const short = relative(process.cwd(), pathOfUri(uri)).replaceAll('\\', '/');
-  return short.split('/').map(encodeURIComponent).join('/');
+  return artifactPath(relative(process.cwd(), pathOfUri(uri)));
 }

@@ -1,11 +1,5 @@
 import type { ChangeClass } from './change';
 
-/**
- * What a changed key can do, by its name, since a key means the same wherever it stands; `definition/key` comes first
- * where it does not. What comes, goes or becomes wider is judged beside this; common practice, no source.
- */
-const BY_KEY: Readonly<Record<string, ChangeClass>> = {};
-
 const HURT = `accept angle back-off balance-groups before-fitting before-you-start caution checks concessions cool cure
   danger do expansion fit fit/interference force frees-when friction from grade groove hand hazards heat hold if-not
   in-order keep-position limits max-speed max-temperature never-clean-with notice optional passes permissible
@@ -25,12 +19,19 @@ const SAYS = `about also alt approved-by at-installation because caption certifi
   figures file language look-for name note paper phase prepared-by procedure record revision revision-letters revisions
   rule say severities status step then title to units what skip sides length-unit`;
 
-for (const [one, names] of [
-  ['hurt', HURT],
-  ['fits', FITS],
-  ['says', SAYS],
-] as const)
-  for (const name of names.split(/\s+/)) (BY_KEY as Record<string, ChangeClass>)[name] = one;
+/**
+ * What a changed key can do, by its name, since a key means the same wherever it stands; `definition/key` comes first
+ * where it does not. What comes, goes or becomes wider is judged beside this; common practice, no source.
+ */
+const BY_KEY: ReadonlyMap<string, ChangeClass> = new Map(
+  (
+    [
+      ['hurt', HURT],
+      ['fits', FITS],
+      ['says', SAYS],
+    ] as const
+  ).flatMap(([one, names]) => names.split(/\s+/).map((name) => [name, one] as const)),
+);
 
 const BY_DEFINITION: Readonly<Record<string, ChangeClass>> = {
   // What a check of the family says is the check itself.
@@ -52,7 +53,7 @@ const BY_DEFINITION: Readonly<Record<string, ChangeClass>> = {
 export function keyClass(def: string, key: string): ChangeClass | undefined {
   // Settings say how things are shown; but for what is reported at all.
   if (def.startsWith('settings')) return key === 'severities' ? 'fits' : 'says';
-  return BY_DEFINITION[`${def}/${key}`] ?? BY_KEY[key];
+  return BY_DEFINITION[`${def}/${key}`] ?? BY_KEY.get(key);
 }
 
 /** Keys whose list warns of something: what is taken from it is a hazard that nobody is told of any more. */

@@ -1,5 +1,5 @@
 import type { BuildSet, BuildSpace } from '../builds';
-import type { ItemRange, Node } from '../syntax/node';
+import type { ItemRange } from '../syntax/node';
 import type { SyntaxDocument } from '../syntax/readDocument';
 import type { Change, ChangeClass, ChangeKind, ChangeSide, Subject } from './change';
 import type { Renamed } from './meaning';
@@ -58,9 +58,4 @@ export class TwoDocuments {
 export function sideOf(document: SyntaxDocument, range: ItemRange): ChangeSide {
   const span = document.spanOf(range);
   return { uri: document.uri, span, text: document.text.slice(span.start, span.end).trimEnd() };
-}
-
-/** A node's key and value together, where the key is wanted in the picture. */
-export function nodeText(node: Node): string {
-  return node.item.text.slice(node.from, node.to);
 }
