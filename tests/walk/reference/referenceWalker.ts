@@ -1,6 +1,7 @@
 import { conditionOf } from '../../../server/src/core/analysis/familyView';
+import type { PhaseHead } from '../../../server/src/core/analysis/phaseHead';
 import type { ProcedureView, StepView } from '../../../server/src/core/analysis/procedureView';
-import type { Instruction, Phase } from '../../../server/src/core/model/generated/types';
+import type { Instruction } from '../../../server/src/core/model/generated/types';
 import type { Condition } from '../../../server/src/core/model/values';
 import { carryOut } from './carryOut';
 import { atTheEnd } from './ending';
@@ -49,7 +50,7 @@ class ReferenceWalker {
 
   /** Walks steps; up to and including `last` where it is given, whose result counts as good. */
   #steps(steps: readonly StepView[], last: Instruction | undefined): Stop | undefined {
-    let phase: Phase | undefined;
+    let phase: PhaseHead | undefined;
     let inPhase = true;
     for (const view of steps) {
       const first = view.step.do?.[0];

@@ -1,6 +1,7 @@
 import { type BuildSet, BuildSpace } from '../builds';
 import { type Unit, unitsIn } from '../model/facts';
 import type { Consumable, Instruction, Phase, ProcedureDocument, Step, Tool } from '../model/generated/types';
+import { unitOf } from '../model/readUnit';
 import type { Condition, Entry, PathRef } from '../model/values';
 import type { SyntaxDocument } from '../syntax/readDocument';
 import { documentUnit, documentValue } from './documentUnit';
@@ -8,18 +9,29 @@ import { conditionOf, entriesById, FamilyView } from './familyView';
 import { nestedInstructions } from './instructions';
 import { type KitView, kitViewOf } from './kitView';
 import { followPath, type LinkTarget } from './links';
+import { type PhaseHead, phaseHeadOf } from './phaseHead';
 import type { Snapshot } from './snapshot';
 
-/** A step with where it stands and the builds that it holds for. */
+/**
+ * A step with where it stands and the builds that it holds for. It is the same object as long as the step, the head of its
+ * phase and these builds are the same, so what is worked out of a step can be kept with it.
+ */
 export interface StepView {
   readonly step: Step;
   readonly id: string;
-  readonly phase: Phase;
+  readonly phase: PhaseHead;
   /** The builds that its phase holds for. */
   readonly phaseWhere: BuildSet;
   readonly where: BuildSet;
   /** All instructions, those of `if-not` behind the one that they belong to. */
   readonly instructions: readonly InstructionView[];
+}
+
+/** A phase as it is read now, with its steps. */
+export interface PhaseView {
+  readonly phase: Phase;
+  readonly head: PhaseHead;
+  readonly steps: readonly StepView[];
 }
 
 export interface InstructionView {
@@ -47,6 +59,7 @@ export class ProcedureView {
   readonly storesComplete: boolean;
   /** The builds of the procedure; of a family without anything where the family cannot be read. */
   readonly space: BuildSpace;
+  readonly phases: readonly PhaseView[];
   readonly steps: readonly StepView[];
 
   private constructor(snapshot: Snapshot, document: SyntaxDocument, unit: Unit) {
@@ -62,13 +75,18 @@ export class ProcedureView {
     this.consumables = consumables;
     this.storesComplete = stores.length > 0 && stores.length === (this.value.stores ?? []).length;
     this.space = spaceOf(this.family, this.value);
-    this.steps = this.#steps();
+    this.phases = (this.value.phases ?? []).map((phase) => this.#phase(phase));
+    this.steps = this.phases.flatMap((phase) => phase.steps);
   }
 
+  /** The view of a document; the same object as long as neither the snapshot nor the document changes. */
   static of(snapshot: Snapshot, document: SyntaxDocument): ProcedureView | undefined {
     const unit = documentUnit(document);
     if (unit === undefined || documentValue(document, 'procedure') === undefined) return undefined;
-    return new ProcedureView(snapshot, document, unit);
+    const known = viewsIn(snapshot);
+    const view = known.get(document) ?? new ProcedureView(snapshot, document, unit);
+    known.set(document, view);
+    return view;
   }
 
   follow(path: PathRef): LinkTarget {
@@ -78,6 +96,11 @@ export class ProcedureView {
   /** Where a part belongs to the finished unit; nothing where the family has no such part. */
   presence(part: string, as: 'finished' | 'received' = 'finished'): BuildSet {
     return this.family?.presence(part, this.space, as) ?? this.space.nothing;
+  }
+
+  /** The phase of a step. */
+  phaseOf({ phase: head }: StepView): Phase | undefined {
+    return this.phases.find((one) => one.head === head)?.phase;
   }
 
   step(id: string): StepView | undefined {
@@ -101,15 +124,22 @@ export class ProcedureView {
     });
   }
 
-  #steps(): StepView[] {
-    return (this.value.phases ?? []).flatMap((phase) => {
-      const inPhase = this.#where(this.space.everything, phase);
-      return (phase.steps ?? []).map((step): StepView => {
-        const where = this.#where(inPhase, step);
-        const instructions = (step.do ?? []).flatMap((one) => this.#instructions(one, where, false));
-        return { step, id: step.step?.id ?? '', phase, phaseWhere: inPhase, where, instructions };
-      });
-    });
+  #phase(phase: Phase): PhaseView {
+    const head = phaseHeadOf(phase);
+    const inPhase = this.#where(this.space.everything, phase);
+    return { phase, head, steps: (phase.steps ?? []).map((step) => this.#step(step, head, inPhase)) };
+  }
+
+  #step(step: Step, phase: PhaseHead, phaseWhere: BuildSet): StepView {
+    const unit = unitOf(step.node);
+    const known = unit?.view as StepView | undefined;
+    // A set belongs to one space, and a space to one family.
+    if (known?.phase === phase && known.phaseWhere === phaseWhere) return known;
+    const where = this.#where(phaseWhere, step);
+    const instructions = (step.do ?? []).flatMap((one) => this.#instructions(one, where, false));
+    const view = { step, id: step.step?.id ?? '', phase, phaseWhere, where, instructions };
+    if (unit !== undefined) unit.view = view;
+    return view;
   }
 
   #instructions(instruction: Instruction, outer: BuildSet, nested: boolean): InstructionView[] {
@@ -123,6 +153,15 @@ export class ProcedureView {
     if (this.family === undefined || (owner.when === undefined && owner.unless === undefined)) return outer;
     return outer.and(this.space.set(conditionOf(owner)));
   }
+}
+
+const views = new WeakMap<Snapshot, WeakMap<SyntaxDocument, ProcedureView>>();
+
+/** Kept with the snapshot: a document outlives many of them, and must not hold what is gone. */
+function viewsIn(snapshot: Snapshot): WeakMap<SyntaxDocument, ProcedureView> {
+  const known = views.get(snapshot) ?? new WeakMap<SyntaxDocument, ProcedureView>();
+  views.set(snapshot, known);
+  return known;
 }
 
 interface StoresItems {

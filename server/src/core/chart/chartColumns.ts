@@ -1,6 +1,7 @@
+import type { PhaseHead } from '../analysis/phaseHead';
 import type { ProcedureView, StepView } from '../analysis/procedureView';
 import type { BuildSet } from '../builds';
-import type { Instruction, Phase } from '../model/generated/types';
+import type { Instruction } from '../model/generated/types';
 import type { Moment, Trace } from '../walk/trace';
 import type { ChartFinding, ChartStep } from './chart';
 import { deedsOf, nameOfResult } from './deeds';
@@ -9,7 +10,7 @@ import { deedsOf, nameOfResult } from './deeds';
 export interface ColumnPlan {
   readonly steps: readonly ChartStep[];
   /** Of each step, in the same order. */
-  readonly phases: readonly Phase[];
+  readonly phases: readonly PhaseHead[];
   /** Of each step: the moments that do something to a part on this way, in order. */
   readonly beats: readonly (readonly Moment[])[];
 }

@@ -51,6 +51,8 @@ export interface Unit<Value = unknown> {
   remembered: unknown;
   /** What was gathered from the unit and all that is in it, where somebody has. */
   summary: unknown;
+  /** The unit as it stands in its document, where somebody has looked at it so. */
+  view: unknown;
   /** This unit and all units inside it, in the order of the text; made on first use. */
   all: readonly Unit[] | undefined;
 }

@@ -53,6 +53,7 @@ class UnitReader {
       children: this.#children,
       remembered: undefined,
       summary: undefined,
+      view: undefined,
       all: undefined,
     };
   }

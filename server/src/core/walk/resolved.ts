@@ -1,9 +1,10 @@
+import type { PhaseHead } from '../analysis/phaseHead';
 import type { StepView } from '../analysis/procedureView';
 import type { Unit } from '../model/facts';
 import { VERBS } from '../model/generated/shapes';
 import type { Instruction } from '../model/generated/types';
 import { unitOf } from '../model/readUnit';
-import type { Ref } from '../model/values';
+import type { Condition, Ref } from '../model/values';
 import { areSameNames, type NamesKnown } from './namesKnown';
 import type { UnitModel } from './unitModel';
 
@@ -22,7 +23,7 @@ export function isResolved(instruction: Instruction, unit: UnitModel): boolean {
 function readsWhole(instruction: Instruction, unit: UnitModel): boolean {
   const read = unitOf(instruction.node);
   if (read === undefined || read.problems.length > 0 || isGluedVerb(instruction)) return false;
-  return areConditionsKnown(read, unit) && read.facts.refs.every(({ ref }) => isKnown(ref, unit));
+  return areConditionsKnown(ofUnit(read), unit) && read.facts.refs.every(({ ref }) => isKnown(ref, unit));
 }
 
 /** Tools, figures and steps change nothing of the unit, whatever they are called. */
@@ -38,17 +39,24 @@ function isKnown({ kind, id }: Ref, { family, procedure }: UnitModel): boolean {
 
 /** The same for what is said of a step and of its phase. */
 export function isStepResolved({ step, phase }: StepView, unit: UnitModel): boolean {
-  return [step, phase].every((one) => {
-    const read = unitOf(one.node);
-    return read !== undefined && read.problems.length === 0 && areConditionsKnown(read, unit);
-  });
+  const read = unitOf(step.node);
+  if (read === undefined || read.problems.length > 0 || phase.problems.length > 0) return false;
+  return areConditionsKnown(conditionsOf(phase), unit) && areConditionsKnown(ofUnit(read), unit);
 }
 
 /** A condition that names what does not exist is met nowhere, and says nothing about where it was meant to be met. */
-function areConditionsKnown(read: Unit, { space }: UnitModel): boolean {
-  return read.facts.conditions.every(({ condition }) =>
+function areConditionsKnown(conditions: readonly Condition[], { space }: UnitModel): boolean {
+  return conditions.every((condition) =>
     condition.names.every(({ expr }) => expr !== undefined && space.unknownNames(expr).length === 0),
   );
+}
+
+function ofUnit({ facts }: Unit): Condition[] {
+  return facts.conditions.map((fact) => fact.condition);
+}
+
+function conditionsOf({ when, unless }: PhaseHead): Condition[] {
+  return [when, unless].filter((one) => one !== undefined);
 }
 
 const GLUED = new RegExp(`^\\s*(?:${VERBS.join('|')})(?::|\\s*$)`);

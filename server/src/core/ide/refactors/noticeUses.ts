@@ -22,9 +22,10 @@ export interface NoticeUse {
 type Owner = { readonly node: Node } & { readonly [Key in NoticeKey]?: readonly Prose[] };
 
 /** All notices of the phases, in the order of the text. Those with translations are left out: each is worded for its place. */
-export function noticeUses({ value, steps }: ProcedureView): NoticeUse[] {
-  const ofPhases = (value.phases ?? []).flatMap((phase) => usesOf(phase, { of: 'phase', step: undefined, phase }));
-  const ofSteps = steps.flatMap(({ step, phase, instructions }, i) => [
+export function noticeUses({ phases }: ProcedureView): NoticeUse[] {
+  const ofPhases = phases.flatMap(({ phase }) => usesOf(phase, { of: 'phase', step: undefined, phase }));
+  const placed = phases.flatMap(({ phase, steps }) => steps.map((view) => ({ phase, view })));
+  const ofSteps = placed.flatMap(({ phase, view: { step, instructions } }, i) => [
     ...usesOf(step, { of: 'step', step: i, phase }),
     // What is done when something is not right is warned of there.
     ...instructions.flatMap(({ instruction, nested }) =>

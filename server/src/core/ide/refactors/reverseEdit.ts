@@ -52,9 +52,9 @@ function inPhase({ document, value }: ProcedureView, { index }: StepPlace, lines
 }
 
 function newPhase(procedure: ProcedureView, place: StepPlace, lines: EntryLines): TextEdit[] | undefined {
-  const { document, value, steps } = procedure;
+  const { document, phases } = procedure;
   const { text } = document;
-  const phase = value.phases?.[place.index];
+  const { phase, steps = [] } = phases[place.index] ?? {};
   const indent = phase?.node.kind === 'map' ? indentOf(document, phase.node) : undefined;
   const dash = indent?.slice(2);
   if (phase === undefined || indent === undefined || dash === undefined) return undefined;
@@ -66,7 +66,8 @@ function newPhase(procedure: ProcedureView, place: StepPlace, lines: EntryLines)
     return [insertAt(startOfLine(text, document.spanOf(first.key).start), joined([...written, ''], newline))];
   }
   const last = steps.at(-1);
-  const block = last === undefined || last.phase !== phase ? undefined : blockOf(document, last.step.node);
+  const isLast = place.index === phases.length - 1;
+  const block = last === undefined || !isLast ? undefined : blockOf(document, last.step.node);
   return block === undefined
     ? undefined
     : [insertAt(block.end, (text.endsWith('\n') ? '' : newline) + joined(['', ...written], newline))];

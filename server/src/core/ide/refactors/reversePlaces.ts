@@ -48,14 +48,10 @@ function distinct(places: readonly StepPlace[]): StepPlace[] {
 }
 
 /** A phase that waits for its steps, else a new one before the last phase or at the end. */
-function withoutAssembly({ steps, value }: ProcedureView, stripped: StepView): StepPlace[] {
-  const phases = value.phases ?? [];
-  const own = phases.indexOf(stripped.phase);
-  const standing = (phase: number): number => {
-    const next = steps.findIndex((step) => phases.indexOf(step.phase) >= phase);
-    return next < 0 ? steps.length : next;
-  };
-  const empty = phases.findIndex((phase, i) => i > own && (phase.steps ?? []).length === 0);
+function withoutAssembly({ steps, phases }: ProcedureView, stripped: StepView): StepPlace[] {
+  const own = phases.findIndex(({ head }) => head === stripped.phase);
+  const standing = (phase: number): number => phases.slice(0, phase).reduce((sum, one) => sum + one.steps.length, 0);
+  const empty = phases.findIndex((phase, i) => i > own && phase.steps.length === 0);
   if (empty >= 0) return [{ is: 'in-phase', side: 'behind', index: empty, stands: standing(empty) }];
   const last = phases.length - 1;
   const atEnd: StepPlace = { is: 'new-phase', side: 'behind', index: last, stands: steps.length };

@@ -1,8 +1,9 @@
 import { conditionOf } from '../../analysis/familyView';
 import { objectIds, objectRefs } from '../../analysis/instructions';
+import type { PhaseHead } from '../../analysis/phaseHead';
 import type { InstructionView, ProcedureView, StepView } from '../../analysis/procedureView';
 import type { BuildSet } from '../../builds';
-import type { Instruction, Phase } from '../../model/generated/types';
+import type { Instruction } from '../../model/generated/types';
 import type { ItemRange } from '../../syntax/node';
 
 /** One thing that is written several times in a phase, each time for other builds. */
@@ -32,7 +33,7 @@ interface Occurrence {
 
 /** Instructions with one verb and one object that exclude each other, and leave out a build that has the object. */
 export function alternativesOf(procedure: ProcedureView): Alternatives[] {
-  const groups = new Map<Phase, Map<string, Occurrence[]>>();
+  const groups = new Map<PhaseHead, Map<string, Occurrence[]>>();
   for (const step of procedure.steps) {
     for (const view of step.instructions) if (view.where !== step.phaseWhere) add(groups, step, view);
   }
@@ -46,7 +47,7 @@ export function alternativesOf(procedure: ProcedureView): Alternatives[] {
   );
 }
 
-function add(groups: Map<Phase, Map<string, Occurrence[]>>, step: StepView, view: InstructionView): void {
+function add(groups: Map<PhaseHead, Map<string, Occurrence[]>>, step: StepView, view: InstructionView): void {
   const key = keyOf(view);
   if (key === undefined || view.where.isEmpty) return;
   const group = groups.get(step.phase) ?? new Map<string, Occurrence[]>();
@@ -74,8 +75,8 @@ function makeKey(instruction: Instruction): string | undefined {
 function doneAnyway(
   procedure: ProcedureView,
   verbs: ReadonlySet<Instruction['verb'] | undefined>,
-): Map<Phase, Set<string>> {
-  const done = new Map<Phase, Set<string>>();
+): Map<PhaseHead, Set<string>> {
+  const done = new Map<PhaseHead, Set<string>>();
   for (const step of procedure.steps) {
     const keys = done.get(step.phase) ?? new Set<string>();
     done.set(step.phase, keys);
