@@ -20,7 +20,8 @@ const files = Object.fromEntries(paths.map((path) => [relative(ROOT, path), read
 const all = await loadAll(files);
 const things = [...all.uris].flatMap((uri) => {
   const document = all.document(uri);
-  return document === undefined ? [] : [...declarationsIn(document).values()].flatMap((some) => [...some.values()]);
+  const declarations = document === undefined ? undefined : declarationsIn(document);
+  return [...(declarations?.kinds ?? [])].flatMap((kind) => [...(declarations?.all(kind).values() ?? [])]);
 });
 
 /** A place among all things: what is printed of a counterexample is a number, and the name is in the error. */
@@ -35,7 +36,7 @@ function thingAt(place: number): NamedThing {
 /** Renames a thing at its declaration; every document that changed. */
 function renamed(snapshot: Snapshot, thing: NamedThing, name: string): { after: Snapshot; changed: string[] } {
   const document = snapshot.document(thing.document.uri);
-  const declared = document === undefined ? undefined : declarationsIn(document).get(thing.kind)?.get(thing.id);
+  const declared = document === undefined ? undefined : declarationsIn(document).find(thing.kind, thing.id);
   if (document === undefined || declared === undefined) throw new Error(`No ${thing.id}`);
   const renaming = renameAt(snapshot, document, document.spanOf(declared.declared.node).start + 1, name);
   if (renaming.is === 'refused') throw new Error(renaming.why);

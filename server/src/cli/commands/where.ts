@@ -46,7 +46,7 @@ async function opened(paths: readonly string[]): Promise<Workspace> {
 function meant(snapshot: Workspace['snapshot'], name: string): string {
   const ids = [...snapshot.uris].flatMap((uri) => {
     const document = snapshot.document(uri);
-    return document === undefined ? [] : [...declarationsIn(document).values()].flatMap((byId) => [...byId.keys()]);
+    return document === undefined ? [] : [...declarationsIn(document).ids()];
   });
   const near = nearest(name, ids);
   return near.length === 0 ? '' : `; did you mean ${near.join(' or ')}`;

@@ -2,7 +2,7 @@ import type { RefKind } from '../model/shape';
 import type { Declared } from '../model/values';
 import type { SyntaxDocument } from '../syntax/readDocument';
 import { documentUnit, documentValue } from './documentUnit';
-import { summariesOf } from './unitSummary';
+import { summariesOf, type UnitSummary } from './unitSummary';
 
 /** Something that has an id: a part, a tool, a step. */
 export interface NamedThing {
@@ -15,28 +15,90 @@ export interface NamedThing {
   readonly document: SyntaxDocument;
 }
 
-export type ThingsById = ReadonlyMap<string, NamedThing>;
-
-/** The ids that a document declares, by kind; the first one where an id stands twice. Made once for a reading. */
-export function declarationsIn(document: SyntaxDocument): ReadonlyMap<RefKind, ThingsById> {
-  const known = remembered.get(document);
-  if (known !== undefined) return known;
-  const byKind = new Map<RefKind, Map<string, NamedThing>>();
-  const names = namesIn(document);
-  const unit = documentUnit(document);
-  for (const summary of unit === undefined ? [] : summariesOf(unit)) {
-    for (const declared of summary.declared) {
-      const { kind, id } = declared;
-      const byId = byKind.get(kind) ?? new Map<string, NamedThing>();
-      byKind.set(kind, byId);
-      if (!byId.has(id)) byId.set(id, { kind, id, name: names.get(declared) ?? id, declared, document });
-    }
-  }
-  remembered.set(document, byKind);
-  return byKind;
+/** An id that stands twice in a document, as the first thing of its kind and again. */
+export interface Repeated {
+  readonly first: Declared;
+  readonly again: Declared;
 }
 
-const remembered = new WeakMap<SyntaxDocument, ReadonlyMap<RefKind, ThingsById>>();
+/** The ids that a document declares, the first one where an id stands twice. */
+export class Declarations {
+  readonly repeated: readonly Repeated[];
+  /** All ids in the order of the text, as one text: what tells whether two readings declare the same. */
+  readonly written: string;
+  readonly #document: SyntaxDocument;
+  readonly #byKind: ReadonlyMap<RefKind, ReadonlyMap<string, Declared>>;
+  readonly #things = new Map<RefKind, ReadonlyMap<string, NamedThing>>();
+  #names: ReadonlyMap<Declared, string> | undefined;
+
+  constructor(document: SyntaxDocument, summaries: readonly UnitSummary[]) {
+    const gathered = gather(summaries);
+    this.#document = document;
+    this.#byKind = gathered.byKind;
+    this.repeated = gathered.repeated;
+    this.written = summaries.map((one) => one.ids).join('');
+  }
+
+  get kinds(): Iterable<RefKind> {
+    return this.#byKind.keys();
+  }
+
+  *ids(): Generator<string> {
+    for (const byId of this.#byKind.values()) yield* byId.keys();
+  }
+
+  find(kind: RefKind, id: string): NamedThing | undefined {
+    const declared = this.#byKind.get(kind)?.get(id);
+    return declared === undefined ? undefined : this.#thing(declared);
+  }
+
+  /** All things of a kind by id; made when somebody asks. */
+  all(kind: RefKind): ReadonlyMap<string, NamedThing> {
+    const known = this.#things.get(kind);
+    if (known !== undefined) return known;
+    const declared = this.#byKind.get(kind) ?? new Map<string, Declared>();
+    const things = new Map(Array.from(declared, ([id, one]) => [id, this.#thing(one)]));
+    this.#things.set(kind, things);
+    return things;
+  }
+
+  #thing(declared: Declared): NamedThing {
+    const { kind, id } = declared;
+    this.#names ??= namesIn(this.#document);
+    return { kind, id, name: this.#names.get(declared) ?? id, declared, document: this.#document };
+  }
+}
+
+/** What a document declares. Made once for a reading. */
+export function declarationsIn(document: SyntaxDocument): Declarations {
+  const known = remembered.get(document);
+  if (known !== undefined) return known;
+  const unit = documentUnit(document);
+  const declarations = new Declarations(document, unit === undefined ? [] : summariesOf(unit));
+  remembered.set(document, declarations);
+  return declarations;
+}
+
+const remembered = new WeakMap<SyntaxDocument, Declarations>();
+
+function gather(summaries: readonly UnitSummary[]): {
+  byKind: Map<RefKind, Map<string, Declared>>;
+  repeated: Repeated[];
+} {
+  const byKind = new Map<RefKind, Map<string, Declared>>();
+  const repeated: Repeated[] = [];
+  for (const summary of summaries) {
+    for (const declared of summary.declared) {
+      const { kind, id } = declared;
+      const byId = byKind.get(kind) ?? new Map<string, Declared>();
+      byKind.set(kind, byId);
+      const first = byId.get(id);
+      if (first === undefined) byId.set(id, declared);
+      else if (id !== '') repeated.push({ first, again: declared });
+    }
+  }
+  return { byKind, repeated };
+}
 
 interface MayHaveName {
   readonly id: Declared;

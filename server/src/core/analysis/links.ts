@@ -3,7 +3,7 @@ import { type DocumentKind, documentKindOf } from '../syntax/documentKind';
 import type { SyntaxDocument } from '../syntax/readDocument';
 import { documentUnit } from './documentUnit';
 import type { Snapshot } from './snapshot';
-import { summariesOf } from './unitSummary';
+import { addTargets, summariesOf } from './unitSummary';
 import { isInside, resolvePath, type Uri } from './uri';
 
 /** Where a path leads. */
@@ -34,12 +34,20 @@ export function followPath(snapshot: Snapshot, from: Uri, path: PathRef): LinkTa
 /** All paths that a document names, in the order of its text. */
 export function pathsOf(document: SyntaxDocument): PathRef[] {
   const unit = documentUnit(document);
-  return unit === undefined ? [] : [...summariesOf(unit)].flatMap((one) => one.paths);
+  return unit === undefined ? [] : summariesOf(unit).flatMap((one) => one.paths);
+}
+
+/** The paths that a document names, each once. */
+export function targetsIn(document: SyntaxDocument): readonly PathRef[] {
+  const unit = documentUnit(document);
+  const targets: PathRef[] = [];
+  if (unit !== undefined) for (const one of summariesOf(unit)) addTargets(targets, one.targets);
+  return targets;
 }
 
 /** The files that a document names and that may be read, whether or not anyone has yet. */
 export function linkedUris(snapshot: Snapshot, document: SyntaxDocument): Uri[] {
-  const targets = pathsOf(document).map((path) => followPath(snapshot, document.uri, path));
+  const targets = targetsIn(document).map((path) => followPath(snapshot, document.uri, path));
   const uris = targets.flatMap((target) => {
     if (target.is === 'document') return [target.document.uri];
     return target.is === 'outside' || target.is === 'not-relative' || target.is === 'wrong-kind' ? [] : [target.uri];

@@ -3,7 +3,7 @@ import type { Mention, PathRef } from '../model/values';
 import type { Item } from '../syntax/node';
 import type { SyntaxDocument } from '../syntax/readDocument';
 import { nearest } from '../text/near';
-import { declarationsIn, type NamedThing } from './declarations';
+import { type Declarations, declarationsIn, type NamedThing } from './declarations';
 import { documentValue } from './documentUnit';
 import { followPath } from './links';
 import type { NameQuestions } from './nameQuestions';
@@ -71,6 +71,7 @@ export class Names {
   readonly #own: ReadonlySet<RefKind>;
   #questions: NameQuestions | undefined;
   readonly #things = new Map<RefKind, ReadonlyMap<string, NamedThing>>();
+  readonly #sourcesOf = new Map<RefKind, readonly Declarations[]>();
 
   private constructor(document: SyntaxDocument, sources: readonly Source[]) {
     this.#sources = sources;
@@ -79,10 +80,10 @@ export class Names {
 
   /** The names of a document; the same object as long as neither the snapshot nor the document changes. */
   static of(snapshot: Snapshot, document: SyntaxDocument): Names {
-    const known = remembered.get(document);
-    if (known?.snapshot === snapshot) return known.names;
-    const names = new Names(document, sourcesOf(snapshot, document));
-    remembered.set(document, { snapshot, names });
+    const known = remembered.get(snapshot) ?? new WeakMap<SyntaxDocument, Names>();
+    remembered.set(snapshot, known);
+    const names = known.get(document) ?? new Names(document, sourcesOf(snapshot, document));
+    known.set(document, names);
     return names;
   }
 
@@ -93,7 +94,7 @@ export class Names {
 
   /** Whether something has the id, and in which kind of document: all that the answer to a question comes to. */
   answer(kind: string, id: string): string {
-    return this.#all(kind as RefKind).get(id)?.document.kind ?? '';
+    return this.#thing(kind as RefKind, id)?.document.kind ?? '';
   }
 
   /** Everything of a kind by id: what completion offers. `limit-or-reading` gives both. */
@@ -108,7 +109,7 @@ export class Names {
     const things = new Map<string, NamedThing>();
     for (const one of kindsWithin(kind)) {
       for (const { document, kinds } of this.#sources) {
-        const found = document === undefined || !kinds.includes(one) ? [] : (declarationsIn(document).get(one) ?? []);
+        const found = document === undefined || !kinds.includes(one) ? [] : declarationsIn(document).all(one);
         for (const [id, thing] of found) if (!things.has(id)) things.set(id, thing);
       }
     }
@@ -117,9 +118,29 @@ export class Names {
   }
 
   find(kind: RefKind, id: string): NamedThing | undefined {
-    const thing = this.#all(kind).get(id);
+    const thing = this.#thing(kind, id);
     if (this.#own.has(kind)) this.#questions?.found(kind, id, thing?.document.kind ?? '');
     return thing;
+  }
+
+  #thing(kind: RefKind, id: string): NamedThing | undefined {
+    for (const one of kindsWithin(kind)) {
+      for (const declarations of this.#declaring(one)) {
+        const thing = declarations.find(one, id);
+        if (thing !== undefined) return thing;
+      }
+    }
+    return undefined;
+  }
+
+  #declaring(kind: RefKind): readonly Declarations[] {
+    const known = this.#sourcesOf.get(kind);
+    if (known !== undefined) return known;
+    const declaring = this.#sources.flatMap(({ document, kinds }) =>
+      document === undefined || !kinds.includes(kind) ? [] : [declarationsIn(document)],
+    );
+    this.#sourcesOf.set(kind, declaring);
+    return declaring;
   }
 
   lookUp(kind: RefKind, id: string): NameLookup {
@@ -178,7 +199,8 @@ export class Names {
   }
 }
 
-const remembered = new WeakMap<SyntaxDocument, { snapshot: Snapshot; names: Names }>();
+/** Kept with the snapshot: a document outlives many of them, and must not hold what is gone. */
+const remembered = new WeakMap<Snapshot, WeakMap<SyntaxDocument, Names>>();
 
 function kindsWithin(kind: RefKind): readonly RefKind[] {
   return kind === 'limit-or-reading' ? ['limit', 'reading'] : [kind];

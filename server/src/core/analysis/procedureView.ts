@@ -10,13 +10,14 @@ import { nestedInstructions } from './instructions';
 import { type KitView, kitViewOf } from './kitView';
 import { followPath, type LinkTarget } from './links';
 import { type PhaseHead, phaseHeadOf } from './phaseHead';
+import { type Numbered, nextSerial } from './runs';
 import type { Snapshot } from './snapshot';
 
 /**
  * A step with where it stands and the builds that it holds for. It is the same object as long as the step, the head of its
  * phase and these builds are the same, so what is worked out of a step can be kept with it.
  */
-export interface StepView {
+export interface StepView extends Numbered {
   readonly step: Step;
   readonly id: string;
   readonly phase: PhaseHead;
@@ -137,7 +138,8 @@ export class ProcedureView {
     if (known?.phase === phase && known.phaseWhere === phaseWhere) return known;
     const where = this.#where(phaseWhere, step);
     const instructions = (step.do ?? []).flatMap((one) => this.#instructions(one, where, false));
-    const view = { step, id: step.step?.id ?? '', phase, phaseWhere, where, instructions };
+    const id = step.step?.id ?? '';
+    const view = { serial: nextSerial(), step, id, phase, phaseWhere, where, instructions };
     if (unit !== undefined) unit.view = view;
     return view;
   }

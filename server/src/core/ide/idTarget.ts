@@ -23,13 +23,13 @@ export type IdTarget =
 export function targetsOf(snapshot: Snapshot, document: SyntaxDocument, use: IdUse): IdTarget[] {
   switch (use.is) {
     case 'declared':
-      return asThings([declarationsIn(document).get(use.kind)?.get(use.id)]);
+      return asThings([declarationsIn(document).find(use.kind, use.id)]);
     case 'named':
       return asThings([firstNamed(snapshot, document, use.kinds, use.id)]);
     case 'mentioned':
       return mentioned(snapshot, document, use);
     case 'value-listed':
-      return valueTarget(declarationsIn(document).get('outcome')?.get(use.outcome), use.id);
+      return valueTarget(declarationsIn(document).find('outcome', use.outcome), use.id);
     case 'value-asked':
       return valueTarget(firstNamed(snapshot, document, OUTCOME_KINDS, use.outcome), use.id);
     case 'path':

@@ -60,7 +60,7 @@ function valueCollision({ of, value }: IdTarget & { is: 'value' }, name: string)
 function thingWith(snapshot: Snapshot, document: SyntaxDocument, kind: RefKind, name: string): NamedThing | undefined {
   const kinds = SHARED.find((some) => some.includes(kind)) ?? [kind];
   const names = Names.of(snapshot, document);
-  const found = kinds.flatMap((one) => names.find(one, name) ?? declarationsIn(document).get(one)?.get(name) ?? []);
+  const found = kinds.flatMap((one) => names.find(one, name) ?? declarationsIn(document).find(one, name) ?? []);
   return found[0];
 }
 

@@ -56,10 +56,11 @@ function documentsIn(snapshot: Snapshot): SyntaxDocument[] {
 function namedIn(document: SyntaxDocument, word: string, kind: string | undefined, id: string): IdTarget[] {
   if (document.uri.endsWith(`/${word}`) || ownNumber(document) === word) return [{ is: 'file', uri: document.uri }];
   const things: NamedThing[] = [];
-  for (const [one, byId] of declarationsIn(document)) {
-    const thing = byId.get(id);
+  const declarations = declarationsIn(document);
+  for (const one of declarations.kinds) {
+    const thing = declarations.find(one, id);
     if (thing !== undefined && one !== 'step' && (kind === undefined || kind === one)) things.push(thing);
-    if (one === 'part') for (const part of byId.values()) if (hasNumber(part, word)) things.push(part);
+    if (one === 'part') for (const part of declarations.all(one).values()) if (hasNumber(part, word)) things.push(part);
   }
   return things.map((thing) => ({ is: 'thing', thing }));
 }
@@ -134,9 +135,7 @@ function nameOf(snapshot: Snapshot, target: IdTarget): string {
 
 function nameIn(document: SyntaxDocument, kind: string, id: string): string | undefined {
   const unit = documentUnit(document);
-  const thing = declarationsIn(document)
-    .get(kind as NamedThing['kind'])
-    ?.get(id);
+  const thing = declarationsIn(document).find(kind as NamedThing['kind'], id);
   if (unit === undefined || thing === undefined) return undefined;
   const entries = Object.values(unit.value as Readonly<Record<string, unknown>>)
     .filter(Array.isArray)

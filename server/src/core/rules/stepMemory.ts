@@ -1,8 +1,10 @@
 import { declarationsIn } from '../analysis/declarations';
-import { pathsOf } from '../analysis/links';
+import { targetsIn } from '../analysis/links';
 import { NameQuestions } from '../analysis/nameQuestions';
 import { Names } from '../analysis/names';
 import type { ProcedureView, StepView } from '../analysis/procedureView';
+import { areSame, SameParts } from '../analysis/sameParts';
+import { gatherer } from '../analysis/stepRuns';
 import type { BuildSet } from '../builds';
 import type { Unit } from '../model/facts';
 import type { Item, Node } from '../syntax/node';
@@ -16,7 +18,13 @@ import { isDoubled, isRootTorn } from './support/tornText';
  * checks with the same surroundings have the same object.
  */
 export interface StepEnvironment {
-  readonly parts: readonly unknown[];
+  own: OwnIds;
+}
+
+/** The ids that the procedure declares and the texts that cannot be read: while they are the same object, so are all answers. */
+interface OwnIds {
+  readonly written: string;
+  readonly torn: readonly Item[];
 }
 
 interface Remembered {
@@ -25,27 +33,24 @@ interface Remembered {
   readonly drafts: readonly FindingDraft[];
   /** What was asked of the ids of the procedure; undefined where nothing was. */
   readonly questions: NameQuestions | undefined;
-  /** What was known while it was asked, for the questions that concern all ids or what cannot be read. */
-  readonly ids: string;
-  readonly torn: readonly Item[];
+  /** What was known while it was asked. */
+  own: OwnIds;
 }
 
-/** Few procedures are worked on at a time; each is found again after a keystroke as long as it is among the last. */
-const MOST = 16;
-const recent: StepEnvironment[] = [];
+const NO_IDS: OwnIds = { written: '', torn: [] };
+
+const environments = new SameParts<StepEnvironment>();
 
 /** What was found at the steps of one procedure, for the checks that follow. */
 export class StepMemory {
   readonly #environment: StepEnvironment;
   readonly #names: Names;
-  readonly #document: SyntaxDocument;
-  #ids: string | undefined;
-  #torn: readonly Item[] | undefined;
+  readonly #own: OwnIds;
 
   constructor(procedure: ProcedureView, around: Surroundings, rules: readonly Rule[]) {
     this.#environment = environmentOf(procedure, around, rules);
     this.#names = Names.of(procedure.snapshot, procedure.document);
-    this.#document = procedure.document;
+    this.#own = ownIdsOf(procedure.document, this.#environment);
   }
 
   /** What was found at a step when everything that it depends on was the same; undefined where it must be looked at anew. */
@@ -66,55 +71,43 @@ export class StepMemory {
       where: view?.where,
       drafts,
       questions: questions.isEmpty ? undefined : questions,
-      ids: questions.all ? this.#allIds() : '',
-      torn: questions.torn ? this.#tornItems() : [],
+      own: this.#own,
     } satisfies Remembered;
   }
 
-  #holds({ questions, ids, torn }: Remembered): boolean {
-    if (questions === undefined) return true;
-    if (questions.all && ids !== this.#allIds()) return false;
-    if (questions.torn && !areSame(torn, this.#tornItems())) return false;
-    return questions.holds((kind, id) => this.#names.answer(kind, id));
+  #holds(known: Remembered): boolean {
+    const { questions, own } = known;
+    if (questions === undefined || own === this.#own) return true;
+    if (questions.all && own.written !== this.#own.written) return false;
+    if (questions.torn && !areSame(own.torn, this.#own.torn)) return false;
+    if (!questions.holds((kind, id) => this.#names.answer(kind, id))) return false;
+    known.own = this.#own;
+    return true;
   }
+}
 
-  #allIds(): string {
-    this.#ids ??= [...declarationsIn(this.#document)]
-      .map(([kind, things]) => [kind, ...things.keys()].join(' '))
-      .join();
-    return this.#ids;
-  }
-
-  #tornItems(): readonly Item[] {
-    this.#torn ??= this.#document.problems.map((problem) => problem.range.item);
-    return this.#torn;
-  }
+function ownIdsOf(document: SyntaxDocument, environment: StepEnvironment): OwnIds {
+  const { written } = declarationsIn(document);
+  const torn = document.problems.map((problem) => problem.range.item);
+  const { own } = environment;
+  if (own.written !== written || !areSame(own.torn, torn)) environment.own = { written, torn };
+  return environment.own;
 }
 
 /** The surroundings of a procedure's steps: its head, what it links to, settings, day and rules. */
 function environmentOf(procedure: ProcedureView, around: Surroundings, rules: readonly Rule[]): StepEnvironment {
-  const parts = partsOf(procedure, around, rules);
-  const at = recent.findIndex((one) => areSame(one.parts, parts));
-  const environment = recent[at] ?? { parts };
-  if (at >= 0) recent.splice(at, 1);
-  recent.unshift(environment);
-  recent.length = Math.min(recent.length, MOST);
-  return environment;
-}
-
-function areSame(some: readonly unknown[], others: readonly unknown[]): boolean {
-  return some.length === others.length && some.every((part, i) => part === others[i]);
+  return environments.of(partsOf(procedure, around, rules), () => ({ own: NO_IDS }));
 }
 
 function partsOf(procedure: ProcedureView, around: Surroundings, rules: readonly Rule[]): unknown[] {
-  const { document, steps, kits, snapshot } = procedure;
-  const links = pathsOf(document).map((path) => {
+  const { document, kits, snapshot } = procedure;
+  const links = targetsIn(document).map((path) => {
     const target = procedure.follow(path);
     return target.is === 'document' ? target.document : target.is === 'file' ? target.text : target.is;
   });
   const families = kits.map((kit) => kit.family?.document);
   // A mention means a tool only where no step has the same id.
-  const shared = steps.flatMap(({ id }) => (isShared(procedure, id) ? [id] : []));
+  const shared = sharedIds(procedure).flat();
   return [
     rules,
     around.settings,
@@ -155,6 +148,11 @@ function addAll(items: Set<Item>, node: Node): void {
   if (node.kind === 'list') for (const one of node.items) items.add(one.item);
   if (node.kind === 'map') for (const { key } of node.pairs) items.add(key.item);
 }
+
+const sharedIds = gatherer(
+  (steps, procedure) => steps.flatMap(({ id }) => (isShared(procedure, id) ? [id] : [])),
+  (procedure) => procedure.tools,
+);
 
 function isShared({ tools, consumables, family }: ProcedureView, id: string): boolean {
   return tools.has(id) || consumables.has(id) || family?.part(id) !== undefined;

@@ -1,4 +1,6 @@
 import type { InstructionView, ProcedureView } from '../analysis/procedureView';
+import { SameParts } from '../analysis/sameParts';
+import { gatherer, type InstructionPlace, placesOf } from '../analysis/stepRuns';
 import { isGauge, isTooCoarse, judgeGauge, type Measurand, measurandsOf } from './gaugeFit';
 import { type NamedTool, toolsWith } from './toolNamed';
 
@@ -13,17 +15,24 @@ export interface CoarseReading {
 export function resultsOf(procedure: ProcedureView): ReadonlyMap<string, readonly Measurand[]> {
   const known = remembered.get(procedure);
   if (known !== undefined) return known;
+  const places = placesOf(procedure, 'calculate').map(({ view }) => view);
+  const own = (procedure.value.readings ?? []).flatMap(({ id, value }) => [id.node, value.node]);
+  const results = sameResults.of([procedure.space, ...places, 'readings', ...own], () => gather(procedure, places));
+  remembered.set(procedure, results);
+  return results;
+}
+
+/** The same as long as the calculations and the readings of the procedure are. */
+const sameResults = new SameParts<ReadonlyMap<string, readonly Measurand[]>>();
+
+function gather(procedure: ProcedureView, places: readonly InstructionView[]): Map<string, Measurand[]> {
   const results = new Map<string, Measurand[]>();
-  for (const { instructions } of procedure.steps) {
-    for (const view of instructions) {
-      if (view.instruction.verb !== 'calculate') continue;
-      const worked = measurandsOf(procedure, view);
-      for (const { term } of view.instruction.from ?? []) {
-        if ('id' in term) results.set(term.id, [...(results.get(term.id) ?? []), ...worked]);
-      }
+  for (const view of places) {
+    const worked = measurandsOf(procedure, view);
+    for (const { term } of view.instruction.verb === 'calculate' ? (view.instruction.from ?? []) : []) {
+      if ('id' in term) results.set(term.id, [...(results.get(term.id) ?? []), ...worked]);
     }
   }
-  remembered.set(procedure, results);
   return results;
 }
 
@@ -52,3 +61,19 @@ export function coarseReadings(procedure: ProcedureView, view: InstructionView):
     return coarse && !both.where.isEmpty ? [{ gauge, result: both }] : [];
   });
 }
+
+/** Every instruction that reads too coarsely for what is worked out from it. */
+export function coarseReadingPlaces(procedure: ProcedureView): InstructionPlace[] {
+  return coarseByRun(procedure).flat();
+}
+
+const coarseByRun = gatherer(
+  (steps, procedure) =>
+    steps.flatMap((step) =>
+      step.instructions.flatMap((view) => (coarseReadings(procedure, view).length === 0 ? [] : [{ step, view }])),
+    ),
+  (procedure) => around.of([resultsOf(procedure), procedure.tools], () => ({})),
+);
+
+/** What the coarseness of a reading depends on beside its step. */
+const around = new SameParts<object>();

@@ -1,6 +1,4 @@
-import { summariesOf } from '../../analysis/unitSummary';
-import type { Unit } from '../../model/facts';
-import type { Declared } from '../../model/values';
+import { declarationsIn } from '../../analysis/declarations';
 import { defineRule } from '../defineRule';
 import { EXAMPLE_HEAD } from '../exampleDocuments';
 import { inProcedure } from '../examples';
@@ -36,7 +34,7 @@ export const idDuplicate = defineRule({
   check: {
     unit(unit, ctx) {
       if (unit.def !== ctx.document.kind || isDoubled(ctx.document)) return;
-      for (const { first, again } of repeated(unit)) {
+      for (const { first, again } of declarationsIn(ctx.document).repeated) {
         ctx.report(again.node, 'twice', [nounOf(again.kind), again.id], {
           about: [again.id],
           related: [{ range: first.node, message: `The first ${nounOf(first.kind)} "${first.id}"` }],
@@ -45,15 +43,3 @@ export const idDuplicate = defineRule({
     },
   },
 });
-
-function* repeated(root: Unit): Generator<{ first: Declared; again: Declared }> {
-  const seen = new Map<string, Declared>();
-  for (const summary of summariesOf(root)) {
-    for (const declared of summary.declared) {
-      const key = `${declared.kind}/${declared.id}`;
-      const first = seen.get(key);
-      if (first === undefined) seen.set(key, declared);
-      else if (declared.id !== '') yield { first, again: declared };
-    }
-  }
-}

@@ -1,7 +1,9 @@
 import type { FamilyView } from '../../analysis/familyView';
 import { toolIds } from '../../analysis/instructions';
 import type { InstructionView, ProcedureView } from '../../analysis/procedureView';
+import { gatherer } from '../../analysis/stepRuns';
 import type { BuildSet } from '../../builds';
+import type { Ref } from '../../model/values';
 import { type FitCase, fitCases } from '../../workings/fitSizes';
 import { temperatureTrace } from '../../workings/fitTrace';
 import { fitWorking } from '../../workings/fitWorking';
@@ -39,12 +41,26 @@ export const tightFitCold = defineRule({
     procedure(procedure, ctx) {
       const { family } = procedure;
       if (family === undefined) return;
-      for (const step of procedure.steps) {
-        for (const view of step.instructions) lookAt(procedure, family, view, ctx.at(step, view));
-      }
+      for (const { step, view } of fittedTight(procedure).flat()) lookAt(procedure, family, view, ctx.at(step, view));
     },
   },
 });
+
+/** Where a part that has a fit goes in and the family does not ask to heat or cool it; how it is done is asked of the walk. */
+const fittedTight = gatherer((steps, { family }) =>
+  steps.flatMap((step) =>
+    step.instructions.flatMap((view) => (tightRefs(view, family).length === 0 ? [] : [{ step, view }])),
+  ),
+);
+
+function tightRefs({ instruction }: InstructionView, family: FamilyView | undefined): readonly Ref[] {
+  if (instruction.verb !== 'install' || instruction.trial?.value === true) return [];
+  return (instruction.install ?? []).filter(({ id }) => {
+    const part = family?.part(id);
+    const asked = part?.beforeFitting?.some(({ value }) => value === 'heat' || value === 'cool') === true;
+    return part?.fit !== undefined && !asked;
+  });
+}
 
 function lookAt(
   procedure: ProcedureView,
@@ -52,12 +68,8 @@ function lookAt(
   view: InstructionView,
   ctx: RuleContext<typeof messages>,
 ): void {
-  const { instruction } = view;
-  if (instruction.verb !== 'install' || instruction.trial?.value === true) return;
-  for (const ref of instruction.install ?? []) {
-    const part = family.part(ref.id);
-    const asked = part?.beforeFitting?.some(({ value }) => value === 'heat' || value === 'cool') === true;
-    if (part?.fit === undefined || asked || isForced(procedure, view)) continue;
+  for (const ref of tightRefs(view, family)) {
+    if (isForced(procedure, view)) continue;
     for (const fit of fitCases(family, ref.id, procedure.space)) report(procedure, family, view, fit, ref, ctx);
   }
 }

@@ -39,7 +39,7 @@ export const amountMissing = defineRule({
       if (sentencesOf(instruction).some(({ prose, warns }) => !warns && AMOUNT.test(prose.text))) return;
       for (const ref of instruction.apply ?? []) {
         const consumable = procedure.consumables.get(ref.id)?.entry.value;
-        if (!COUNTS.has(consumable?.kind?.value) || isHalfTyped(procedure, instruction)) continue;
+        if (!COUNTS.has(consumable?.kind?.value) || isHalfTyped(instruction)) continue;
         ctx.report(ref.range, 'missing', [consumable?.name?.text ?? ref.id], { about: [ref.id] });
       }
     },

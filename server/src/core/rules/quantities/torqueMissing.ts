@@ -35,7 +35,7 @@ export const torqueMissing = defineRule({
         const silent = torquesOfInstruction(instruction, space, where).absent.and(
           torquesOfPart(part, space, where).absent,
         );
-        if (silent.isEmpty || isHalfTyped(procedure, instruction)) continue;
+        if (silent.isEmpty || isHalfTyped(instruction)) continue;
         ctx.report(ref.range, 'missing', [name], {
           about: [ref.id],
           ...whereUnless(silent, where, space),

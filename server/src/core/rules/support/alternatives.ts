@@ -2,6 +2,7 @@ import { conditionOf } from '../../analysis/familyView';
 import { objectIds, objectRefs } from '../../analysis/instructions';
 import type { PhaseHead } from '../../analysis/phaseHead';
 import type { InstructionView, ProcedureView, StepView } from '../../analysis/procedureView';
+import { gatherer } from '../../analysis/stepRuns';
 import type { BuildSet } from '../../builds';
 import type { Instruction } from '../../model/generated/types';
 import type { ItemRange } from '../../syntax/node';
@@ -29,32 +30,51 @@ const FREE: ReadonlySet<Instruction['verb']> = new Set([
 interface Occurrence {
   readonly step: StepView;
   readonly view: InstructionView;
+  readonly key: string;
 }
 
 /** Instructions with one verb and one object that exclude each other, and leave out a build that has the object. */
 export function alternativesOf(procedure: ProcedureView): Alternatives[] {
   const groups = new Map<PhaseHead, Map<string, Occurrence[]>>();
-  for (const step of procedure.steps) {
-    for (const view of step.instructions) if (view.where !== step.phaseWhere) add(groups, step, view);
-  }
-  const wanted = [...groups].flatMap(([phase, byKey]) =>
-    [...byKey].flatMap(([key, group]) => (group.length < 2 ? [] : [{ phase, key, group }])),
-  );
-  if (wanted.length === 0) return [];
-  const done = doneAnyway(procedure, new Set(wanted.map(({ group }) => group[0]?.view.instruction.verb)));
-  return wanted.flatMap(({ phase, key, group }) =>
-    done.get(phase)?.has(key) === true ? [] : (leftOut(procedure, group) ?? []),
+  const runs = occurrencesByRun(procedure);
+  for (const { some } of runs) for (const one of some) add(groups, one);
+  return [...groups].flatMap(([phase, byKey]) =>
+    [...byKey].flatMap(([key, group]) => {
+      // What is done on every build of the phase somewhere is written on top of that.
+      const isDone = group.length < 2 || runs.some((run) => run.phase === phase && run.anyway.has(key));
+      return isDone ? [] : (leftOut(procedure, group) ?? []);
+    }),
   );
 }
 
-function add(groups: Map<PhaseHead, Map<string, Occurrence[]>>, step: StepView, view: InstructionView): void {
-  const key = keyOf(view);
-  if (key === undefined || view.where.isEmpty) return;
-  const group = groups.get(step.phase) ?? new Map<string, Occurrence[]>();
-  groups.set(step.phase, group);
-  const known = group.get(key);
-  if (known === undefined) group.set(key, [{ step, view }]);
-  else known.push({ step, view });
+/** What a stretch of a phase holds for some of its builds only, and the keys of what it holds for all of them. */
+interface Occurrences {
+  readonly phase: PhaseHead | undefined;
+  readonly some: readonly Occurrence[];
+  readonly anyway: ReadonlySet<string>;
+}
+
+const occurrencesByRun = gatherer((steps): Occurrences => {
+  const some: Occurrence[] = [];
+  const anyway = new Set<string>();
+  for (const step of steps) {
+    for (const view of step.instructions) {
+      const key = keyOf(view);
+      if (key === undefined) continue;
+      if (view.where === step.phaseWhere) anyway.add(key);
+      else if (!view.where.isEmpty) some.push({ step, view, key });
+    }
+  }
+  return { phase: steps[0]?.phase, some, anyway };
+});
+
+function add(groups: Map<PhaseHead, Map<string, Occurrence[]>>, one: Occurrence): void {
+  const { phase } = one.step;
+  const group = groups.get(phase) ?? new Map<string, Occurrence[]>();
+  groups.set(phase, group);
+  const known = group.get(one.key);
+  if (known === undefined) group.set(one.key, [one]);
+  else known.push(one);
 }
 
 /** The verb and the one object of an instruction that may be an alternative. */
@@ -69,22 +89,6 @@ const keys = new WeakMap<Instruction, string | undefined>();
 function makeKey(instruction: Instruction): string | undefined {
   const [id, ...more] = objectIds(instruction);
   return id === undefined || more.length > 0 ? undefined : `${instruction.verb} ${id}`;
-}
-
-/** What is done on every build of a phase somewhere, so that what is written for some builds comes on top. */
-function doneAnyway(
-  procedure: ProcedureView,
-  verbs: ReadonlySet<Instruction['verb'] | undefined>,
-): Map<PhaseHead, Set<string>> {
-  const done = new Map<PhaseHead, Set<string>>();
-  for (const step of procedure.steps) {
-    const keys = done.get(step.phase) ?? new Set<string>();
-    done.set(step.phase, keys);
-    for (const view of step.instructions) {
-      if (view.where === step.phaseWhere && verbs.has(view.instruction.verb)) keys.add(keyOf(view) ?? '');
-    }
-  }
-  return done;
 }
 
 function leftOut(procedure: ProcedureView, group: readonly Occurrence[]): Alternatives | undefined {

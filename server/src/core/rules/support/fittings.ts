@@ -1,4 +1,5 @@
 import type { InstructionView, ProcedureView, StepView } from '../../analysis/procedureView';
+import { gatherer } from '../../analysis/stepRuns';
 import type { BuildSet } from '../../builds';
 import type { Count, Ref } from '../../model/values';
 
@@ -19,17 +20,52 @@ export function fittingsOf(procedure: ProcedureView): ReadonlyMap<string, readon
   const known = remembered.get(procedure);
   if (known !== undefined) return known;
   const byPart = new Map<string, Fitting[]>();
-  for (const step of procedure.steps) {
-    for (const view of step.instructions) {
-      for (const fitting of fittingsBy(procedure, step, view)) {
-        const known = byPart.get(fitting.ref.id);
-        if (known === undefined) byPart.set(fitting.ref.id, [fitting]);
-        else known.push(fitting);
-      }
-    }
-  }
+  for (const fittings of fittingsByRun(procedure)) for (const one of fittings) add(byPart, one);
   remembered.set(procedure, byPart);
   return byPart;
+}
+
+const fittingsByRun = gatherer((steps, procedure) =>
+  steps.flatMap((step) => step.instructions.flatMap((view) => fittingsBy(procedure, step, view))),
+);
+
+function add(byPart: Map<string, Fitting[]>, fitting: Fitting): void {
+  const known = byPart.get(fitting.ref.id);
+  if (known === undefined) byPart.set(fitting.ref.id, [fitting]);
+  else known.push(fitting);
+}
+
+/** The builds in which each part is fitted somewhere. */
+export function fittedOn(procedure: ProcedureView): ReadonlyMap<string, BuildSet> {
+  const known = unions.get(procedure);
+  if (known !== undefined) return known;
+  const union = unionOf(unionsByRun(procedure));
+  unions.set(procedure, union);
+  return union;
+}
+
+const unions = new WeakMap<ProcedureView, ReadonlyMap<string, BuildSet>>();
+
+const unionsByRun = gatherer((steps, procedure) =>
+  unionOf(
+    steps.flatMap((step) =>
+      step.instructions.flatMap((view) =>
+        fittingsBy(procedure, step, view).map(({ ref, where }) => new Map([[ref.id, where]])),
+      ),
+    ),
+  ),
+);
+
+/** For each id all builds that one of the maps has for it. */
+export function unionOf(maps: readonly ReadonlyMap<string, BuildSet>[]): Map<string, BuildSet> {
+  const union = new Map<string, BuildSet>();
+  for (const map of maps) {
+    for (const [id, where] of map) {
+      const known = union.get(id);
+      if (known !== where) union.set(id, known?.or(where) ?? where);
+    }
+  }
+  return union;
 }
 
 const remembered = new WeakMap<ProcedureView, ReadonlyMap<string, readonly Fitting[]>>();

@@ -40,7 +40,9 @@ function gather(procedure: ProcedureView, kind: StoresKind): StoresUses {
   const mentioned = new Set<string>();
   for (const summary of summariesOf(procedure.unit)) {
     for (const id of summary.named.get(kind) ?? []) referred.add(id);
-    for (const one of summary.mentions) if (mentions(procedure, one, kind)) mentioned.add(one.id);
+    for (const one of summary.mentions) {
+      if (!mentioned.has(one.id) && mentions(procedure, one, kind)) mentioned.add(one.id);
+    }
   }
   return { listed: new Set(listOf(procedure, kind).map((ref) => ref.id)), referred, mentioned };
 }

@@ -39,7 +39,7 @@ export const angleToolMissing = defineRule({
     instruction(view, ctx) {
       const { procedure } = ctx;
       if (procedure === undefined || view.instruction.verb !== 'tighten') return;
-      if (mayMeasureAngle(procedure, view) || isHalfTyped(procedure, view.instruction)) return;
+      if (mayMeasureAngle(procedure, view) || isHalfTyped(view.instruction)) return;
       for (const fastener of tightened(procedure, view)) {
         const angles = anglesOf(procedure, view, fastener);
         const [first] = angles;

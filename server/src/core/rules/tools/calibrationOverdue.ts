@@ -1,4 +1,5 @@
 import type { ProcedureView } from '../../analysis/procedureView';
+import { gatherer } from '../../analysis/stepRuns';
 import type { Ref } from '../../model/values';
 import { isGauge } from '../../workings/gaugeFit';
 import { type NamedTool, toolsWith } from '../../workings/toolNamed';
@@ -56,18 +57,22 @@ export const calibrationOverdue = defineRule({
 /** The tools that tighten to a torque or measure something, by id, with the first use. */
 function proving(procedure: ProcedureView): Map<string, NamedTool> {
   const used = new Map<string, NamedTool>();
-  const seen = new Set<string>();
-  for (const { instructions } of procedure.steps) {
-    for (const { instruction } of instructions) {
-      if (instruction.with?.every(({ tool }) => tool === undefined || seen.has(tool.id)) !== false) continue;
-      for (const one of toolsWith(procedure, instruction).tools) {
-        if (!seen.has(one.id) && (isTorqueTool(one.tool) || isGauge(one.tool))) used.set(one.id, one);
-        seen.add(one.id);
-      }
-    }
-  }
+  for (const tools of provingByRun(procedure)) for (const one of tools) if (!used.has(one.id)) used.set(one.id, one);
   return used;
 }
+
+const provingByRun = gatherer(
+  (steps, procedure) => {
+    const used = new Map<string, NamedTool>();
+    for (const { instruction } of steps.flatMap((step) => step.instructions)) {
+      for (const one of toolsWith(procedure, instruction).tools) {
+        if (!used.has(one.id) && (isTorqueTool(one.tool) || isGauge(one.tool))) used.set(one.id, one);
+      }
+    }
+    return [...used.values()];
+  },
+  (procedure) => procedure.tools,
+);
 
 function listing(procedure: ProcedureView, id: string): Ref | undefined {
   return procedure.value.tools?.find((ref) => ref.id === id);

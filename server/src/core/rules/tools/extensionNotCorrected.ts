@@ -50,7 +50,7 @@ export const extensionNotCorrected = defineRule({
       const heads = offsetHeads(instruction, toolsWith(procedure, instruction).tools).filter(
         (head) => !needsNoCorrection(head),
       );
-      if (heads.length === 0 || isHalfTyped(procedure, instruction)) return;
+      if (heads.length === 0 || isHalfTyped(instruction)) return;
       for (const { head, torque, setting, id } of uncorrected(procedure, view, heads)) {
         const { head: tool, wrench, angle } = head;
         const text = torque.value.text.trim();

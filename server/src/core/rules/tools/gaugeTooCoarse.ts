@@ -33,7 +33,7 @@ export const gaugeTooCoarse = defineRule({
       const { procedure } = ctx;
       if (procedure === undefined) return;
       const unfit = unfitGauges(procedure, view);
-      if (unfit.length === 0 || isHalfTyped(procedure, view.instruction)) return;
+      if (unfit.length === 0 || isHalfTyped(view.instruction)) return;
       for (const one of unfit) {
         const { gauge, measurand, verdict } = one;
         const ids = gaugesFor(procedure, measurand, gauge.tool).filter((id) => id !== gauge.id);

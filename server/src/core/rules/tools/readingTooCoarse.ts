@@ -1,7 +1,7 @@
 import { whereUnless } from '../../analysis/heldValues';
 import type { InstructionView, ProcedureView } from '../../analysis/procedureView';
 import { isTooCoarse, resolutionOf, widthOf } from '../../workings/gaugeFit';
-import { coarseReadings } from '../../workings/gaugeOfReading';
+import { coarseReadingPlaces, coarseReadings } from '../../workings/gaugeOfReading';
 import { gaugeWorking } from '../../workings/gaugeWorking';
 import { toolsOfStores } from '../../workings/toolNamed';
 import { significant } from '../../workings/toolSizeText';
@@ -55,18 +55,14 @@ export const readingTooCoarse = defineRule({
   messages,
   check: {
     procedure(procedure, ctx) {
-      for (const step of procedure.steps) {
-        for (const view of step.instructions) {
-          if (view.instruction.verb === 'measure') lookAt(procedure, view, ctx.at(step, view));
-        }
-      }
+      for (const { step, view } of coarseReadingPlaces(procedure)) lookAt(procedure, view, ctx.at(step, view));
     },
   },
 });
 
 function lookAt(procedure: ProcedureView, view: InstructionView, ctx: RuleContext<typeof messages>): void {
   const coarse = coarseReadings(procedure, view);
-  if (coarse.length === 0 || isHalfTyped(procedure, view.instruction)) return;
+  if (coarse.length === 0 || isHalfTyped(view.instruction)) return;
   for (const { gauge, result } of coarse) {
     const kind = gauge.tool.kind?.value;
     const finer = toolsOfStores(procedure, (tool) => tool.kind?.value === kind && isTooCoarse(tool, result) === false);

@@ -37,7 +37,7 @@ export const socketMissing = defineRule({
       const { space } = procedure;
       const driver = bareDriver(procedure, view);
       const found = driver === undefined ? undriven(procedure, view) : ungripped(procedure, view);
-      if (found.length === 0 || isHalfTyped(procedure, view.instruction)) return;
+      if (found.length === 0 || isHalfTyped(view.instruction)) return;
       for (const { ref, name, needs, where, first } of found) {
         const ids = [...new Set(needs.flatMap((need) => toolsFor(procedure, need)))];
         const details = {

@@ -37,7 +37,7 @@ export const toolWrongSize = defineRule({
       const { procedure } = ctx;
       if (procedure === undefined || view.where.isEmpty) return;
       const { misfits } = toolFit(procedure, view);
-      if (misfits.length === 0 || isHalfTyped(procedure, view.instruction)) return;
+      if (misfits.length === 0 || isHalfTyped(view.instruction)) return;
       for (const misfit of misfits) {
         const { tool, unmet, where } = misfit;
         const holds = unmet[0].ref === undefined;

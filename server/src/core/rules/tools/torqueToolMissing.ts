@@ -32,7 +32,7 @@ export const torqueToolMissing = defineRule({
       if (procedure === undefined || !procedure.storesComplete || !certainlyNone(procedure, instruction)) return;
       for (const { ref, name, where, torques } of tightenings(procedure, view)) {
         const [torque] = torques;
-        if (torque === undefined || isHalfTyped(procedure, instruction)) continue;
+        if (torque === undefined || isHalfTyped(instruction)) continue;
         ctx.report(
           ref.range,
           'missing',

@@ -50,7 +50,7 @@ export const torqueToolOutOfRange = defineRule({
       const { procedure } = ctx;
       if (procedure === undefined || view.instruction.verb !== 'tighten') return;
       const tools = torqueToolsNamed(procedure, view);
-      if (tools === undefined || tools.length === 0 || isHalfTyped(procedure, view.instruction)) return;
+      if (tools === undefined || tools.length === 0 || isHalfTyped(view.instruction)) return;
       for (const { fastener, torque, all } of outOfReach(procedure, view, tools)) {
         const nearest = nearestOf(tools, torque);
         if (nearest === undefined) continue;

@@ -52,7 +52,7 @@ export const torqueToolTooCoarse = defineRule({
       const { procedure } = ctx;
       if (procedure === undefined || view.instruction.verb !== 'tighten') return;
       const tools = torqueToolsNamed(procedure, view);
-      if (tools === undefined || tools.length === 0 || isHalfTyped(procedure, view.instruction)) return;
+      if (tools === undefined || tools.length === 0 || isHalfTyped(view.instruction)) return;
       for (const { fastener, torque, tool, deviation } of tooCoarse(procedure, view, tools)) {
         const ids = torqueToolsFor(procedure, [torque]).filter((id) => {
           const other = procedure.tools.get(id)?.entry.value;

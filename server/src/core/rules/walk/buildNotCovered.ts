@@ -1,3 +1,4 @@
+import { gatherer } from '../../analysis/stepRuns';
 import { walkOf } from '../../walk/walkProcedure';
 import { defineRule } from '../defineRule';
 import { inStep } from '../examples';
@@ -29,7 +30,7 @@ export const buildNotCovered = defineRule({
     procedure(procedure, ctx) {
       const { space, steps, value, unit } = procedure;
       if (procedure.family === undefined || steps.length === 0) return;
-      const idle = space.everything.minus(space.union(steps.map((step) => step.where)));
+      const idle = space.everything.minus(space.union(servedByRun(procedure)));
       if (!idle.isEmpty && steps.every((step) => step.instructions.length > 0)) {
         const at = value.covers?.variants?.[0]?.range ?? value.procedure?.node ?? unit.node;
         ctx.report(at, 'nothing', [], { where: { set: idle, space } });
@@ -44,3 +45,5 @@ export const buildNotCovered = defineRule({
     },
   },
 });
+
+const servedByRun = gatherer((steps, { space }) => space.union(steps.map((step) => step.where)));
