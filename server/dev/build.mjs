@@ -3,7 +3,7 @@
 //   node server/dev/build.mjs --if-stale  build only when a source is newer than the last whole build
 //   node server/dev/build.mjs --prepare   the same as part of an installation, which must not be stopped by it
 import { chmodSync, existsSync, mkdirSync, readFileSync, rmSync, statSync, utimesSync, writeFileSync } from 'node:fs';
-import { dirname } from 'node:path';
+import { basename, dirname, resolve } from 'node:path';
 import process from 'node:process';
 import { pathToFileURL } from 'node:url';
 import { copyAssets } from './assets.mjs';
@@ -16,10 +16,25 @@ const editorTarget = 'node20.9';
 // Browsers of the year of that editor; a page of it asks for no less.
 const browserTarget = ['chrome123', 'firefox124', 'safari17'];
 
+/**
+ * The parts of the language server that its entry loads once they are needed: at a dynamic import of their source, and
+ * where a package is imported that several of them have to share.
+ */
+const serverParts = [
+  {
+    source: 'server/src/node/languageServer.ts',
+    output: 'server/dist/languageServer.js',
+    shares: 'vscode-languageserver',
+  },
+  { source: 'server/src/node/serving.ts', output: 'server/dist/serving.js', inParts: true },
+  { source: 'server/src/node/pdf/pdfEngine.ts', output: 'server/dist/printing.js' },
+].map((part) => ({ ...part, target: editorTarget }));
+
 /** What is bundled. An entry whose source does not exist is skipped with a printed line. */
 export const entries = [
   { source: 'client/src/extension.ts', output: 'client/dist/extension.js', target: editorTarget },
-  { source: 'server/src/node/main.ts', output: 'server/dist/server.js', target: editorTarget },
+  { source: 'server/src/node/main.ts', output: 'server/dist/server.js', target: editorTarget, inParts: true },
+  ...serverParts,
   { source: 'server/src/node/typstWorker.ts', output: 'server/dist/typstWorker.js', target: editorTarget },
   // In a browser nothing of Node is there, and a bundle that asks for it fails to build.
   { source: 'client/src/extension.browser.ts', output: 'client/dist/extension.browser.js', inBrowser: 'module' },
@@ -83,10 +98,29 @@ function onNode(entry) {
     format: 'cjs',
     target: entry.target,
     external,
+    ...(entry.inParts ? { plugins: [leavesParts], supported: { 'dynamic-import': false } } : {}),
     // Some packages are ES modules that ask where they lie; a bundle in CommonJS has to be told.
     define: { 'import.meta.url': 'importMetaUrl' },
     banner: { js: bannerFor(entry) },
   };
+}
+
+/** Leaves to the parts what is theirs, and has them loaded from beside the bundle. */
+const leavesParts = {
+  name: 'leaves parts',
+  setup(bundle) {
+    bundle.onResolve({ filter: /^\.\.?\// }, ({ kind, path, resolveDir }) => {
+      if (kind !== 'dynamic-import') return undefined;
+      return beside(serverParts.find(({ source }) => fromRoot(source) === `${resolve(resolveDir, path)}.ts`));
+    });
+    bundle.onResolve({ filter: /^[^.]/ }, ({ path }) =>
+      beside(serverParts.find(({ shares }) => path === shares || path === `${shares}/node`)),
+    );
+  },
+};
+
+function beside(part) {
+  return part === undefined ? undefined : { path: `./${basename(part.output)}`, external: true };
 }
 
 /** The editor loads the extension as a module in CommonJS, and a worker is a script that is run. */

@@ -5,7 +5,8 @@ import {
   ProposedFeatures,
 } from 'vscode-languageserver/browser';
 import { version } from '../../../package.json';
-import { startServer } from '../lsp/server';
+import { initializeResult } from '../lsp/capabilities';
+import { serve } from '../lsp/server';
 import { BrowserHost } from './browserHost';
 
 declare const self: DedicatedWorkerGlobalScope;
@@ -16,4 +17,8 @@ const connection = createConnection(
   new BrowserMessageReader(self),
   new BrowserMessageWriter(self),
 );
-startServer(connection, new BrowserHost(connection), version);
+connection.onInitialize((params) => {
+  serve(connection, new BrowserHost(connection), params);
+  return initializeResult(params, version);
+});
+connection.listen();

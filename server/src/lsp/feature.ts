@@ -1,9 +1,8 @@
-import type { ClientCapabilities, Connection, ServerCapabilities } from 'vscode-languageserver';
+import type { Connection } from 'vscode-languageserver';
 import type { Session } from './session';
 
-/** One thing that the server can do: what it announces, and the handlers that do it. */
+/** One thing that the server can do: the handlers that do it. What it announces stands in `capabilities.ts`. */
 export interface Feature {
-  capability(client: ClientCapabilities, session: Session): Partial<ServerCapabilities>;
   register(connection: Connection, session: Session): void;
   /** The client is ready to be asked and told things. */
   started?(connection: Connection, session: Session): Promise<void> | void;

@@ -1,18 +1,11 @@
-import { type CodeAction, CodeActionKind, type CodeActionParams, CodeActionTriggerKind } from 'vscode-languageserver';
+import { type CodeAction, type CodeActionParams, CodeActionTriggerKind } from 'vscode-languageserver';
 import type { Refactor } from '../core/ide/refactors/refactor';
 import { refactorsAt } from '../core/ide/refactors/refactorsAt';
+import { REFACTOR_KINDS } from './capabilities';
 import type { CheckedDocument } from './checkedDocuments';
 import { linesOf, toCoreUri } from './convert';
 import type { Session } from './session';
 import { workspaceEditOf } from './workspaceEdit';
-
-const KINDS: Readonly<Record<Refactor['kind'], string>> = {
-  'sort-tools': `${CodeActionKind.Source}.sortTools.witnessmark`,
-  extract: CodeActionKind.RefactorExtract,
-  rewrite: CodeActionKind.RefactorRewrite,
-};
-
-export const REFACTOR_KINDS: readonly string[] = Object.values(KINDS);
 
 /** What an action takes along that is worked out once it is chosen. */
 interface RefactorData {
@@ -33,9 +26,9 @@ export function refactorActions(
   const isLazy = session.client.textDocument?.codeAction?.resolveSupport?.properties.includes('edit') === true;
   // Nobody has asked, so nothing is worked out that takes long.
   const isIdle = !isLazy && context.triggerKind === CodeActionTriggerKind.Automatic;
-  const wanted = (kind: Refactor['kind']) => isWanted(KINDS[kind]) && !(isIdle && kind === 'rewrite');
+  const wanted = (kind: Refactor['kind']) => isWanted(REFACTOR_KINDS[kind]) && !(isIdle && kind === 'rewrite');
   return refactorsAt(snapshot, document, offset, session.host.today(), wanted).flatMap((refactor): CodeAction[] => {
-    const base = { title: refactor.title, kind: KINDS[refactor.kind] };
+    const base = { title: refactor.title, kind: REFACTOR_KINDS[refactor.kind] };
     const version = session.openDocument(document.uri)?.version;
     const data: RefactorData = { uri: textDocument.uri, version, offset, id: refactor.id };
     if (isLazy) return [{ ...base, data }];

@@ -1,4 +1,4 @@
-import { type Connection, PositionEncodingKind, type ServerCapabilities } from 'vscode-languageserver';
+import type { Connection, InitializeParams } from 'vscode-languageserver';
 import type { Feature } from './feature';
 import { codeActions } from './features/codeActions';
 import { codeLens } from './features/codeLens';
@@ -46,23 +46,12 @@ const FEATURES: readonly Feature[] = [
   passingBuilds,
 ];
 
-/** Serves one client over a connection until it goes. */
-export function startServer(connection: Connection, host: Host, version: string): void {
-  const session = new Session(connection, host);
-  connection.onInitialize((params) => {
-    session.start(params);
-    return { capabilities: capabilitiesOf(session), serverInfo: { name: 'Witnessmark', version } };
-  });
+/** Serves a client from its first message on, until it goes. */
+export function serve(connection: Connection, host: Host, params: InitializeParams): void {
+  const session = new Session(connection, host, params);
   connection.onInitialized(() => {
     for (const feature of FEATURES) void session.hear(() => feature.started?.(connection, session));
   });
   connection.onShutdown(() => session.end());
   for (const feature of FEATURES) feature.register(connection, session);
-  connection.listen();
-}
-
-function capabilitiesOf(session: Session): ServerCapabilities {
-  const announced = FEATURES.map((feature) => feature.capability(session.client, session));
-  const workspace = Object.assign({}, ...announced.map((one) => one.workspace ?? {}));
-  return Object.assign({ positionEncoding: PositionEncodingKind.UTF16 }, ...announced, { workspace });
 }

@@ -17,6 +17,7 @@ import { toClientUri, toCoreUri } from './convert';
 import { Diagnostics } from './diagnostics';
 import type { Host } from './host';
 import type { OpenDocument } from './openDocument';
+import { asksForFindings, foldersOf, showsUses } from './toldAtStart';
 
 /** One client with its folders and open documents. It lives as long as the connection. */
 export class Session {
@@ -31,49 +32,37 @@ export class Session {
   readonly sheetsShown = new Set<Uri>();
   /** What somebody compares with an earlier text. */
   readonly comparisons = new Comparisons();
-  #client: InitializeParams['capabilities'] = {};
-  #showsUses = false;
+  readonly client: InitializeParams['capabilities'];
+  /** Whether the client has the command that shows the places which a lens counts. */
+  readonly showsUses: boolean;
+  /** Whether the client asks for findings instead of being sent them. */
+  readonly asksForFindings: boolean;
   #fileChanges = 0;
-  #prefersPush = false;
   #isOver = false;
   #folders: readonly Uri[] = [];
   readonly #open = new Map<Uri, OpenDocument>();
   /** How the client writes the URI of what it has opened, for a client that compares spellings. */
   readonly #spellings = new Map<Uri, string>();
 
-  constructor(connection: Connection, host: Host) {
+  constructor(connection: Connection, host: Host, params: InitializeParams) {
     this.connection = connection;
     this.host = host;
+    this.client = params.capabilities ?? {};
+    this.showsUses = showsUses(params);
+    this.asksForFindings = asksForFindings(params);
     this.#configuration = new Configuration(this);
     this.checked = new CheckedDocuments(this.workspace, this.files, {
       today: () => host.today(),
       prepare: async (uri) => void (await this.configuration(uri)),
     });
     this.diagnostics = new Diagnostics(this);
-  }
-
-  start(params: InitializeParams): void {
-    this.#client = params.capabilities ?? {};
-    this.#showsUses = (params.initializationOptions as { showUses?: unknown } | undefined)?.showUses === true;
     this.#configuration.told(params.initializationOptions);
-    this.#prefersPush = params.initializationOptions?.diagnostics === 'push';
-    const root = params.rootUri ?? undefined;
-    const folders = params.workspaceFolders?.map((folder) => folder.uri) ?? (root === undefined ? [] : [root]);
-    this.setFolders(folders.map(toCoreUri));
+    this.setFolders(foldersOf(params).map(toCoreUri));
   }
 
   /** The client has said that it goes; nothing is answered any more. */
   end(): void {
     this.#isOver = true;
-  }
-
-  get client(): InitializeParams['capabilities'] {
-    return this.#client;
-  }
-
-  /** Whether the client has the command that shows the places which a lens counts. */
-  get showsUses(): boolean {
-    return this.#showsUses;
   }
 
   /** How often files were said to have changed on disk; whoever remembers what is in them looks again then. */
@@ -89,14 +78,6 @@ export class Session {
   /** The client has set something else; what it tells along counts where it cannot be asked. */
   configurationTold(settings: unknown): void {
     this.#configuration.told(settings);
-  }
-
-  /**
-   * Whether the client asks for findings instead of being sent them. One that can do both may prefer to be sent them,
-   * by `{ diagnostics: 'push' }` among its first options.
-   */
-  get asksForFindings(): boolean {
-    return this.#client.textDocument?.diagnostic !== undefined && !this.#prefersPush;
   }
 
   /** The folders that the client has opened. */
@@ -142,7 +123,7 @@ export class Session {
 
   /** Whether the client says when files change on disk. */
   get hearsOfFiles(): boolean {
-    return this.#client.workspace?.didChangeWatchedFiles?.dynamicRegistration === true;
+    return this.client.workspace?.didChangeWatchedFiles?.dynamicRegistration === true;
   }
 
   /** Files have come, gone or changed on disk; the text of what is open counts all the same. */

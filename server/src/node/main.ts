@@ -1,12 +1,11 @@
 import process from 'node:process';
-import { type Connection, createConnection, ProposedFeatures } from 'vscode-languageserver/node';
-import { version } from '../../../package.json';
-import { startServer } from '../lsp/server';
-import { NodeHost } from './nodeHost';
+import { type Connection, createConnection, type MessageStrategy, ProposedFeatures } from 'vscode-languageserver/node';
+import { FirstAnswer } from './firstAnswer';
 
 /** The entry of the language server: over Node's own channel when the extension starts it, or with `--stdio`. */
 function main(): void {
-  const connection = connect();
+  const firstAnswer = new FirstAnswer();
+  const connection = connect(firstAnswer);
   if (connection === undefined) return;
   // What escapes every net must not end the work of whoever is typing; it is logged, and the server goes on.
   // Not over the connection, which may be what has failed.
@@ -14,12 +13,12 @@ function main(): void {
   process.stderr.on('error', () => {});
   process.on('uncaughtException', log);
   process.on('unhandledRejection', log);
-  startServer(connection, new NodeHost(connection), version);
+  firstAnswer.answerOn(connection);
 }
 
-function connect(): Connection | undefined {
+function connect(messageStrategy: MessageStrategy): Connection | undefined {
   try {
-    return createConnection(ProposedFeatures.all);
+    return createConnection(ProposedFeatures.all, { messageStrategy });
   } catch (error) {
     process.stderr.write(`Witnessmark's language server is started by an editor, or with --stdio: ${error}\n`);
     process.exitCode = 2;

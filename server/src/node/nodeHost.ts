@@ -7,7 +7,6 @@ import { ClientFiles } from '../lsp/clientFiles';
 import type { DrawOutcome, Host, PrintOutcome } from '../lsp/host';
 import { pdfProblemMessage } from '../pdf/problem';
 import { NodeFiles, pathOfUri, reasonOf, uriOfPath, walkDocuments, writeWhole } from './nodeFiles';
-import { drawPages, renderPdf } from './pdf/pdfEngine';
 import { rulePage } from './rulePages';
 
 /** The platform for a server that runs on Node. What is not on disk is asked of the client. */
@@ -47,6 +46,7 @@ export class NodeHost implements Host {
   }
 
   async draw(sheet: Sheet): Promise<DrawOutcome> {
+    const { drawPages } = await loadPrinting();
     const drawn = await drawPages(sheet, new Map());
     return 'problem' in drawn
       ? { is: 'refused', why: pdfProblemMessage(drawn.problem) }
@@ -54,6 +54,7 @@ export class NodeHost implements Host {
   }
 
   async print(sheet: Sheet, target: Uri): Promise<PrintOutcome> {
+    const { renderPdf } = await loadPrinting();
     const printed = await renderPdf(sheet, new Map());
     if ('problem' in printed) return { is: 'refused', why: pdfProblemMessage(printed.problem) };
     if (!isOnDisk(target)) return this.#client.write(target, printed);
@@ -68,4 +69,9 @@ export class NodeHost implements Host {
 
 function isOnDisk(uri: Uri): boolean {
   return uri.startsWith('file:');
+}
+
+/** Half of all code serves the printed sheet alone, so it is read when somebody prints. */
+function loadPrinting(): Promise<typeof import('./pdf/pdfEngine')> {
+  return import('./pdf/pdfEngine');
 }

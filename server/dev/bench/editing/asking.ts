@@ -6,20 +6,28 @@ import { at } from './latency';
 import { seededRandom } from './seededRandom';
 import { startOurs, startPeer } from './servers';
 
-/** From the start of the process to the answer to `initialize`. */
+/** From the start of the process to the answer to `initialize`, and to the findings of a document opened then. */
 export async function startTimes(): Promise<void> {
-  const times: [number[], number[]] = [[], []];
+  const text = procedureOf(60);
+  const answers: [number[], number[]] = [[], []];
+  const findings: [number[], number[]] = [[], []];
   for (let i = 0; i < 7; i++) {
-    for (const [which, start] of [startOurs, startPeer].entries()) {
-      const server = await start();
-      times[which === 0 ? 0 : 1].push(server.startMs);
+    for (const which of [0, 1] as const) {
+      const before = performance.now();
+      const server = await (which === 0 ? startOurs : startPeer)();
+      answers[which].push(server.startMs);
+      await server.open(SAMPLE_URI, text);
+      findings[which].push(performance.now() - before);
       await server.stop();
     }
   }
-  const [ours, peer] = [at(times[0], 0.5), at(times[1], 0.5)];
-  console.log(
-    `\nstart to the answer to initialize: ${ours.toFixed(0)} ms, peer ${peer.toFixed(0)} ms, ratio ${(ours / peer).toFixed(2)} (aim 0.6)`,
-  );
+  console.log(`\nstart to the answer to initialize: ${besidePeer(answers)} (aim 0.6)`);
+  console.log(`start to the findings of a document of 60 steps: ${besidePeer(findings)}`);
+}
+
+function besidePeer([ours, peer]: readonly [readonly number[], readonly number[]]): string {
+  const [mine, theirs] = [at(ours, 0.5), at(peer, 0.5)];
+  return `${mine.toFixed(0)} ms, peer ${theirs.toFixed(0)} ms, ratio ${(mine / theirs).toFixed(2)}`;
 }
 
 /** Completion and hover at places all over a long document, a key pressed before each. */

@@ -1,22 +1,15 @@
 import { type CodeAction, CodeActionKind, type CodeActionParams, type Diagnostic } from 'vscode-languageserver';
 import { type FixAction, fixAllSafe, fixesAt } from '../../core/ide/codeActions';
+import { FIX_ALL } from '../capabilities';
 import type { CheckedDocument } from '../checkedDocuments';
 import { linesOf, toCoreUri, toDiagnostic, toSpan } from '../convert';
 import type { Feature } from '../feature';
-import { REFACTOR_KINDS, refactorActions, resolveRefactor } from '../refactorActions';
+import { refactorActions, resolveRefactor } from '../refactorActions';
 import type { Session } from '../session';
 import { workspaceEditOf } from '../workspaceEdit';
 
-const FIX_ALL = `${CodeActionKind.SourceFixAll}.witnessmark`;
-
 /** Quick fixes where the caret is, all safe fixes of a document at once, and changes that mend nothing but are asked for. */
 export const codeActions: Feature = {
-  capability: () => ({
-    codeActionProvider: {
-      codeActionKinds: [CodeActionKind.QuickFix, FIX_ALL, ...REFACTOR_KINDS],
-      resolveProvider: true,
-    },
-  }),
   register(connection, session) {
     connection.onCodeAction((params, token) =>
       session.answer(token, async () => {

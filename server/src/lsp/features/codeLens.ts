@@ -25,7 +25,6 @@ interface LensData {
 
 /** How often things are used, above where they are declared, and for which builds a step is. */
 export const codeLens: Feature = {
-  capability: () => ({ codeLensProvider: { resolveProvider: true } }),
   register(connection, session) {
     const counts = new Counts(session);
     connection.onCodeLens(({ textDocument }, token) =>

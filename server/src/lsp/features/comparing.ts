@@ -22,7 +22,6 @@ import type { Session } from '../session';
 
 /** What has changed since an earlier text that the client has got hold of. Requests of our own, for our own client. */
 export const comparing: Feature = {
-  capability: () => ({}),
   register(connection, session) {
     connection.onRequest(SOURCES.method, (params: SourcesParams, token) =>
       session.answer(token, () => sources(session, params)),

@@ -15,19 +15,10 @@ import { type CurrentDocument, currentDocument } from '../currentDocument';
 import type { Feature } from '../feature';
 import type { Session } from '../session';
 
-/** Where something else can be chosen than before: behind a key, in a list or a map, in a mention, a condition, a path. */
-const TRIGGERS = [':', ' ', '-', '[', '{', ',', '<', '/', '=', '+'];
 /** More files than anybody looks through in a list. */
 const mostFiles = 2000;
 
 export const completion: Feature = {
-  capability: () => ({
-    completionProvider: {
-      triggerCharacters: TRIGGERS,
-      resolveProvider: true,
-      completionItem: { labelDetailsSupport: true },
-    },
-  }),
   register(connection: Connection, session: Session) {
     connection.onCompletion(({ textDocument, position }, token) =>
       session.answer(token, async () => {

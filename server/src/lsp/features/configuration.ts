@@ -5,7 +5,6 @@ import { refreshViews } from '../refreshViews';
 
 /** What the client has set, and that it has changed. */
 export const configuration: Feature = {
-  capability: () => ({}),
   register(connection, session) {
     connection.onDidChangeConfiguration(({ settings }) =>
       session.hear(() => {

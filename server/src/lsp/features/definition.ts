@@ -8,7 +8,6 @@ import type { Session } from '../session';
 
 /** Goes from an id to where it is declared, and from a path to the file. */
 export const definition: Feature = {
-  capability: () => ({ definitionProvider: true }),
   register(connection, session) {
     connection.onDefinition(({ textDocument, position }, token) =>
       session.answer(token, async () => {

@@ -11,17 +11,6 @@ import { WorkspaceReport } from '../workspaceReport';
 
 /** Findings for a client that asks for them, of one document or of all. Any other client is sent them. */
 export const diagnostics: Feature = {
-  capability: (_, session) =>
-    session.asksForFindings
-      ? {
-          diagnosticProvider: {
-            identifier: 'witnessmark',
-            interFileDependencies: true,
-            workspaceDiagnostics: true,
-            workDoneProgress: true,
-          },
-        }
-      : {},
   register(connection, session) {
     connection.languages.diagnostics.on((params, token) =>
       session.answer(token, () => documentReport(session, params)),

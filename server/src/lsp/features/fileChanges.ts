@@ -2,20 +2,17 @@ import {
   DidChangeWatchedFilesNotification,
   DidDeleteFilesNotification,
   DidRenameFilesNotification,
-  FileOperationPatternKind,
 } from 'vscode-languageserver';
 import { toCoreUri } from '../convert';
 import type { Feature } from '../feature';
 
 const WATCHED = ['**/*.{family,kit,stores,procedure}.{yaml,yml}', '**/witnessmark.{yaml,yml}', '**/*.svg'];
-const FOLDERS = { filters: [{ pattern: { glob: '**', matches: FileOperationPatternKind.folder } }] };
 
 /**
  * Files that come, go and change on disk, whoever does it. Watchers of files say nothing when a whole folder goes or
  * moves, so that is heard from the client.
  */
 export const fileChanges: Feature = {
-  capability: () => ({ workspace: { fileOperations: { didDelete: FOLDERS, didRename: FOLDERS } } }),
   register(connection, session) {
     connection.onDidChangeWatchedFiles(({ changes }) =>
       session.hear(() => session.filesChanged(changes.map((change) => toCoreUri(change.uri)))),

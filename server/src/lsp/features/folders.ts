@@ -4,7 +4,6 @@ import type { Feature } from '../feature';
 
 /** The folders that are open, of which there may be several, and which may change. */
 export const folders: Feature = {
-  capability: () => ({ workspace: { workspaceFolders: { supported: true, changeNotifications: true } } }),
   register(connection, session) {
     connection.onNotification(DidChangeWorkspaceFoldersNotification.type, ({ event }) =>
       session.hear(async () => {

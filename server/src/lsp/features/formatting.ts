@@ -11,11 +11,6 @@ import type { Session } from '../session';
 
 /** Formats a document, the items that a selection touches, or the line that is being typed. */
 export const formatting: Feature = {
-  capability: () => ({
-    documentFormattingProvider: true,
-    documentRangeFormattingProvider: true,
-    documentOnTypeFormattingProvider: { firstTriggerCharacter: '\n', moreTriggerCharacter: ['-', ':'] },
-  }),
   register(connection, session) {
     connection.onDocumentFormatting(({ textDocument }, token) =>
       session.answer(token, () => editsFor(session, textDocument.uri, (document) => formatDocument(document))),

@@ -6,7 +6,6 @@ import { linesOf, toCoreUri, toRange } from '../convert';
 import type { Feature } from '../feature';
 
 export const hover: Feature = {
-  capability: () => ({ hoverProvider: true }),
   register(connection, session) {
     connection.onHover(({ textDocument, position }, token) =>
       session.answer(token, async () => {

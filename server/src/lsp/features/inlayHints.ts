@@ -13,7 +13,6 @@ interface HintData {
 
 /** Second units, directions of turn and kit items, written between the words of what the editor shows. */
 export const inlayHints: Feature = {
-  capability: () => ({ inlayHintProvider: { resolveProvider: true } }),
   register(connection, session) {
     const { inlayHint } = connection.languages;
     inlayHint.on(({ textDocument: { uri }, range }, token) =>

@@ -15,7 +15,6 @@ const MOST_LISTED = 200;
 
 /** How many builds of a procedure have no error, and which have one. Requests of our own, for any client that shows it. */
 export const passingBuilds: Feature = {
-  capability: () => ({}),
   register(connection, session) {
     connection.onRequest(BUILDS_PASSING.method, ({ uri }: BuildsParams, token) =>
       session.answer(token, () => passing(session, uri)),

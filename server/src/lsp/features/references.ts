@@ -10,7 +10,6 @@ import { type Waiting, whileWaiting } from '../waiting';
 
 /** Every place that names a thing: in all documents of the folders, or marked in the one that is open. */
 export const references: Feature = {
-  capability: () => ({ referencesProvider: { workDoneProgress: true }, documentHighlightProvider: true }),
   register(connection, session) {
     connection.onReferences((params, token, progress) => {
       const waiting = { token, progress };

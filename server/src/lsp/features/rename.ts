@@ -1,10 +1,4 @@
-import {
-  type ClientCapabilities,
-  LSPErrorCodes,
-  type RenameParams,
-  ResponseError,
-  type WorkspaceEdit,
-} from 'vscode-languageserver';
+import { LSPErrorCodes, type RenameParams, ResponseError, type WorkspaceEdit } from 'vscode-languageserver';
 import { prepareRename, renameAt } from '../../core/ide/rename';
 import { throwIfCancelled } from '../cancelled';
 import { linesOf, toCoreUri, toRange } from '../convert';
@@ -17,9 +11,6 @@ import { workspaceEditOf } from '../workspaceEdit';
 
 /** Gives an id another name in every document of the folders that reaches it; says why where that cannot be. */
 export const rename: Feature = {
-  capability: (client) => ({
-    renameProvider: asksFirst(client) ? { prepareProvider: true, workDoneProgress: true } : true,
-  }),
   register(connection, session) {
     connection.onPrepareRename(({ textDocument, position }, token) =>
       session.answer(token, async () => {
@@ -37,11 +28,6 @@ export const rename: Feature = {
     });
   },
 };
-
-/** A client that cannot be told beforehand that nothing can be renamed must not be told that it can. */
-function asksFirst({ textDocument }: ClientCapabilities): boolean {
-  return textDocument?.rename?.prepareSupport === true;
-}
 
 async function renamed(
   session: Session,

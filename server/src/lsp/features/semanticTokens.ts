@@ -1,7 +1,6 @@
 import type { SemanticTokens } from 'vscode-languageserver';
 import type { Uri } from '../../core/analysis/uri';
 import { semanticTokensOf } from '../../core/ide/semanticTokens';
-import { TOKEN_MODIFIERS, TOKEN_TYPES } from '../../core/ide/tokens/tokenTypes';
 import { linesOf, toCoreUri, toSpan } from '../convert';
 import { type CurrentDocument, currentDocument } from '../currentDocument';
 import type { Feature } from '../feature';
@@ -13,13 +12,6 @@ const mostRemembered = 32;
 
 /** The colours that only the meaning tells: of a whole document, of a stretch of it, and of what has changed since. */
 export const semanticTokens: Feature = {
-  capability: () => ({
-    semanticTokensProvider: {
-      legend: { tokenTypes: [...TOKEN_TYPES], tokenModifiers: [...TOKEN_MODIFIERS] },
-      full: { delta: true },
-      range: true,
-    },
-  }),
   register(connection, session) {
     const sent = new SentTokens();
     const { semanticTokens: requests } = connection.languages;

@@ -34,7 +34,6 @@ import {
 
 /** The step sheet: its builds, its page beside the text, its print; and the chart of the walk. Requests of our own, for our own client. */
 export const sheets: Feature = {
-  capability: () => ({}),
   register(connection, session) {
     const checked = (uri: string) => session.checked.of(toCoreUri(uri));
     answer(connection, session, BUILDS, async ({ uri }: BuildsParams) => buildsOfProcedure(await checked(uri)));
@@ -79,7 +78,7 @@ async function printedPages({ asked, ...shown }: ShownSheet, { host }: Session):
   const byNumber = new Map(steps.map((step) => [step.number, step]));
   const marks = drawn.steps.flatMap((place) => {
     const step = byNumber.get(place.number);
-    return step === undefined ? [] : [{ ...place, title: step.title, offset: step.source.offset }];
+    return step === undefined ? [] : [{ ...place, title: step.title, offset: asked.sheet.source?.offsets[step.number - 1] ?? 0 }];
   });
   return { ...shown, pages: drawn.pages, marks };
 }

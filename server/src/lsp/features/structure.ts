@@ -9,7 +9,6 @@ import type { Feature } from '../feature';
 
 /** What an editor makes of the structure of a document: folds, growing selections, and links on paths. */
 export const structure: Feature = {
-  capability: () => ({ foldingRangeProvider: true, selectionRangeProvider: true, documentLinkProvider: {} }),
   register(connection, session) {
     connection.onFoldingRanges(({ textDocument }, token) =>
       session.answer(token, async () => {

@@ -14,7 +14,6 @@ const MOST_FOUND = 250;
 
 /** The contents of a document, and everything with an id in all of them. */
 export const symbols: Feature = {
-  capability: () => ({ documentSymbolProvider: true, workspaceSymbolProvider: true }),
   register(connection, session) {
     connection.onDocumentSymbol(({ textDocument }, token) =>
       session.answer(token, async () => {

@@ -1,4 +1,3 @@
-import { TextDocumentSyncKind } from 'vscode-languageserver';
 import { documentKindOf } from '../../core/syntax/documentKind';
 import { toCoreUri } from '../convert';
 import type { Feature } from '../feature';
@@ -6,9 +5,6 @@ import { applyChanges } from '../openDocument';
 
 /** The texts of open documents, as the client types them. Files that are no document of ours by their name are let be. */
 export const textSync: Feature = {
-  capability: () => ({
-    textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental, save: { includeText: false } },
-  }),
   register(connection, session) {
     connection.onDidOpenTextDocument(({ textDocument }) =>
       session.hear(() => {
