@@ -2,6 +2,7 @@ import type { RefKind } from '../model/shape';
 import type { Declared } from '../model/values';
 import type { SyntaxDocument } from '../syntax/readDocument';
 import { documentUnit, documentValue } from './documentUnit';
+import { SameParts } from './sameParts';
 import { summariesOf, type UnitSummary } from './unitSummary';
 
 /** Something that has an id: a part, a tool, a step. */
@@ -23,24 +24,38 @@ export interface Repeated {
 
 /** The ids that a document declares, the first one where an id stands twice. */
 export class Declarations {
-  readonly repeated: readonly Repeated[];
   /** All ids in the order of the text, as one text: what tells whether two readings declare the same. */
   readonly written: string;
   readonly #document: SyntaxDocument;
-  readonly #byKind: ReadonlyMap<RefKind, ReadonlyMap<string, Declared>>;
+  readonly #summaries: readonly UnitSummary[];
+  #gathered: Gathered | undefined;
   readonly #things = new Map<RefKind, ReadonlyMap<string, NamedThing>>();
   #names: ReadonlyMap<Declared, string> | undefined;
 
   constructor(document: SyntaxDocument, summaries: readonly UnitSummary[]) {
-    const gathered = gather(summaries);
     this.#document = document;
-    this.#byKind = gathered.byKind;
-    this.repeated = gathered.repeated;
+    this.#summaries = summaries;
     this.written = summaries.map((one) => one.ids).join('');
   }
 
   get kinds(): Iterable<RefKind> {
     return this.#byKind.keys();
+  }
+
+  get repeated(): readonly Repeated[] {
+    // The same ids are the same once more, and to tell so is far less work than to look at each again.
+    if (withoutRepeats.of([this.written], () => this.#all.repeated.length === 0)) return [];
+    return this.#all.repeated;
+  }
+
+  get #byKind(): Gathered['byKind'] {
+    return this.#all.byKind;
+  }
+
+  /** Gathered when somebody asks: after a key in a long procedure often nobody does. */
+  get #all(): Gathered {
+    this.#gathered ??= gather(this.#summaries);
+    return this.#gathered;
   }
 
   *ids(): Generator<string> {
@@ -81,10 +96,14 @@ export function declarationsIn(document: SyntaxDocument): Declarations {
 
 const remembered = new WeakMap<SyntaxDocument, Declarations>();
 
-function gather(summaries: readonly UnitSummary[]): {
-  byKind: Map<RefKind, Map<string, Declared>>;
-  repeated: Repeated[];
-} {
+interface Gathered {
+  readonly byKind: ReadonlyMap<RefKind, ReadonlyMap<string, Declared>>;
+  readonly repeated: readonly Repeated[];
+}
+
+const withoutRepeats = new SameParts<boolean>();
+
+function gather(summaries: readonly UnitSummary[]): Gathered {
   const byKind = new Map<RefKind, Map<string, Declared>>();
   const repeated: Repeated[] = [];
   for (const summary of summaries) {

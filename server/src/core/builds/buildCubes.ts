@@ -44,6 +44,15 @@ const ABSENT = 0;
  * out, and no cube lies within the others. The order follows the facts alone, so the same set always reads the same.
  */
 export function coverOf(set: BuildSet, space: BuildSpace): BuildCover {
+  // A set of a space is one object, and a dozen findings may hold for the same builds.
+  const known = covers.get(set) ?? findCover(set, space);
+  covers.set(set, known);
+  return known;
+}
+
+const covers = new WeakMap<BuildSet, BuildCover>();
+
+function findCover(set: BuildSet, space: BuildSpace): BuildCover {
   const choices = relevantChoices(set, space);
   const primes: (readonly Narrowed[])[] = [];
   let rest = set.key;

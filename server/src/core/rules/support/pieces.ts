@@ -1,5 +1,6 @@
 import type { ProcedureView } from '../../analysis/procedureView';
-import { type BuildSet, valuesByBuild } from '../../builds';
+import { areSame } from '../../analysis/sameParts';
+import { type BuildSet, type BuildSpace, valuesByBuild } from '../../builds';
 import type { Count } from '../../model/values';
 import { type Fitting, fittingsOf } from './fittings';
 import type { SupplyLine } from './kitSupply';
@@ -12,7 +13,25 @@ export type Pieces = readonly { readonly number: number; readonly where: BuildSe
  * where one states none. Undefined where a number cannot be read.
  */
 export function piecesNeeded(procedure: ProcedureView, part: string): Pieces | undefined {
-  const all = fittingsOf(procedure).get(part) ?? [];
+  const fittings = fittingsOf(procedure).get(part) ?? [];
+  const known = needs.get(procedure.space) ?? new Map<string, Needed>();
+  needs.set(procedure.space, known);
+  const before = known.get(part);
+  if (before !== undefined && areSame(before.fittings, fittings)) return before.pieces;
+  const pieces = sumNeeded(procedure, part, fittings);
+  known.set(part, { fittings, pieces });
+  return pieces;
+}
+
+/** What was needed where the part was fitted at the same places; the last procedure of a family that was looked at. */
+interface Needed {
+  readonly fittings: readonly Fitting[];
+  readonly pieces: Pieces | undefined;
+}
+
+const needs = new WeakMap<BuildSpace, Map<string, Needed>>();
+
+function sumNeeded(procedure: ProcedureView, part: string, all: readonly Fitting[]): Pieces | undefined {
   const always = all.filter((one) => !one.ifNeeded);
   const fittings = always.length > 0 ? always : all;
   const uncounted = procedure.space.union(fittings.filter((one) => one.count === undefined).map((one) => one.where));
