@@ -117,8 +117,10 @@ class DocumentCheck {
 
   /** A failure is told at the step in which it shows, or in which what led to it was done. */
   #walk(procedure: ProcedureView): void {
+    const failures = walkOf(procedure)?.failures ?? [];
+    if (failures.length === 0) return;
     const byItem = new Map(procedure.steps.map((step) => [step.step.node.item, step]));
-    for (const failure of walkOf(procedure)?.failures ?? []) {
+    for (const failure of failures) {
       const place = failure.at ?? failure.because?.at;
       const step = place === undefined ? undefined : byItem.get(place.item);
       this.#call('failure', failure, new RuleContext(this.#around, this.#reporting, step, undefined));
