@@ -87,7 +87,7 @@ export class OpenProcedure {
     const steps = new Map(sheet.phases.flatMap((phase) => phase.steps.map((step) => [step.number, step])));
     const marks = drawn.steps.map((place) => {
       const step = steps.get(place.number);
-      return { ...place, title: step?.title ?? '', offset: step?.source.offset ?? 0 };
+      return { ...place, title: step?.title ?? '', offset: sheet.source?.offsets[place.number - 1] ?? 0 };
     });
     return { is: 'pages', ...shown, pages: drawn.pages, marks };
   }

@@ -92,7 +92,9 @@ describe('the HTML sheet', () => {
 
 describe('the two modes', () => {
   test('the preview says where each step comes from', () => {
-    const sheet = smallSheet([oneStep('Step', [], { source: { uri: 'file:///a%20b/x.procedure.yaml', offset: 412 } })]);
+    const sheet = smallSheet([oneStep('Step', [])], {
+      source: { uri: 'file:///a%20b/x.procedure.yaml', offsets: [412] },
+    });
     expect(preview(sheet)).toContain('data-source-uri="file:///a%20b/x.procedure.yaml" data-source-offset="412"');
     expect(file(sheet)).not.toContain('a%20b');
   });

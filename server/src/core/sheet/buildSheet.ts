@@ -1,5 +1,5 @@
 import type { ProcedureView } from '../analysis/procedureView';
-import { type Build, type BuildSet, buildsOf } from '../builds';
+import { type Build, buildsOf } from '../builds';
 import { receivedUnit } from './build/asReceived';
 import { beforeYouStart } from './build/beforeYouStart';
 import type { BuildContext, PickedSet, SheetOptions } from './build/buildContext';
@@ -8,6 +8,7 @@ import { ConditionWords } from './build/conditionWords';
 import { fatesOf } from './build/fates';
 import { concessionsOf, errorCount, findingsElsewhere } from './build/findings';
 import { forkWays } from './build/forkWays';
+import { groundOf } from './build/ground';
 import { figuresNotNeeded, portCapsOf } from './build/handedOver';
 import { headerOf, revisionLines } from './build/header';
 import type { Memory } from './build/instructions';
@@ -15,6 +16,7 @@ import { kitLists } from './build/kits';
 import { consumableLines, hazardsOf, toolLines, wearOf } from './build/laidOut';
 import { looseEndsOf } from './build/looseEnds';
 import { Names } from './build/names';
+import { type Plan, planSteps } from './build/plannedSteps';
 import { proofOf } from './build/proof';
 import { ProseReader } from './build/proseReader';
 import { QuantityWords } from './build/quantityWords';
@@ -22,14 +24,16 @@ import { recordOf } from './build/recordSheet';
 import { discardedRefs, renewalBoxes, spunOff } from './build/renewals';
 import { roundsOf } from './build/rounds';
 import { sentSlips } from './build/sentOut';
-import { type PlannedStep, phasesOf, planSteps } from './build/steps';
+import { StepNames } from './build/stepNames';
+import { phasesOf } from './build/steps';
 import { recordTable, torqueTable } from './build/tables';
 import { temporaryLines } from './build/temporaries';
 import { Untranslated } from './build/untranslated';
+import { Uses } from './build/uses';
 import { walkedWork } from './build/walkedWork';
 import { writingFor } from './sentences';
 import { closed, plain } from './sentences/grammar';
-import type { Sheet } from './sheet';
+import type { Sheet, SheetSource } from './sheet';
 
 export type { ConcessionInForce, FindingAtStep, PickedSet, SheetOptions } from './build/buildContext';
 
@@ -53,11 +57,11 @@ export function listSheetBuilds({ space }: ProcedureView): SheetBuild[] {
  * a procedure that is only half written gives a sheet of what there is. Never throws.
  */
 export function buildSheet(procedure: ProcedureView, picked: PickedSet, options: SheetOptions): Sheet {
-  const planned = planSteps(procedure, picked.set);
-  const context = contextFor(procedure, picked, options, planned);
+  const plan = planSteps(procedure, picked.set);
+  const context = contextFor(procedure, picked, options, plan);
   const work = walkedWork(procedure, picked.set);
   const loose = looseEndsOf(work, context);
-  const phases = phasesOf(planned, memoryFor(procedure, picked.set, planned), loose, context);
+  const phases = phasesOf(plan, memoryFor(procedure, plan), loose, context);
   const temporaries = temporaryLines(work, context);
   const fates = fatesOf(work, context);
   const kits = kitLists(context);
@@ -83,6 +87,7 @@ export function buildSheet(procedure: ProcedureView, picked: PickedSet, options:
     consumables,
     kits,
     phases,
+    source: sourceOf(procedure, plan),
     temporaries,
     fates,
     torqueTable: torqueTable(phases),
@@ -97,20 +102,15 @@ export function buildSheet(procedure: ProcedureView, picked: PickedSet, options:
     revisions: revisionLines(context),
   };
   // Whatever is printed has been read by now.
-  const untranslated = context.untranslated.list(planned, (prose) => plain(context.prose.read(prose)));
+  const untranslated = context.untranslated.list(plan.steps, (prose) => plain(context.prose.read(prose)));
   return untranslated.length === 0 ? sheet : { ...sheet, untranslated };
 }
 
-function contextFor(
-  procedure: ProcedureView,
-  picked: PickedSet,
-  options: SheetOptions,
-  planned: readonly PlannedStep[],
-): BuildContext {
+function contextFor(procedure: ProcedureView, picked: PickedSet, options: SheetOptions, { steps }: Plan): BuildContext {
   const writing = writingFor(options.language);
   const untranslated = new Untranslated(options.settings.writtenIn);
   const names = new Names(procedure, options.language, untranslated);
-  const stepNumbers = new Map(planned.map((one) => [one.id, one.number]));
+  const stepNames = new StepNames(procedure, steps);
   return {
     procedure,
     document: procedure.document,
@@ -121,32 +121,22 @@ function contextFor(
     untranslated,
     quantities: new QuantityWords(options.settings, writing.phrases, options.language),
     conditions: new ConditionWords(procedure, writing.phrases, names, forkWays(procedure, names)),
-    prose: new ProseReader(procedure, names, writing, stepNumbers, picked.set),
-    uses: usesHere(procedure, picked.set, planned),
-    stepNumbers,
+    prose: new ProseReader(procedure, names, writing, stepNames, picked.set),
+    uses: new Uses(steps),
+    stepNames,
+    ground: groundOf(procedure, picked, options),
   };
 }
 
-function usesHere(procedure: ProcedureView, set: BuildSet, planned: readonly PlannedStep[]): BuildContext['uses'] {
-  const plans = new Map(planned.map((one) => [one.step, one]));
-  return procedure.steps.flatMap(({ step, instructions }) => {
-    const plan = plans.get(step);
-    if (plan === undefined) return [];
-    const here = instructions.filter((one) => one.where.overlaps(set));
-    return here.map(({ instruction, where }) => ({
-      instruction,
-      step: plan.number,
-      stepId: plan.id,
-      where: where.and(set),
-    }));
-  });
-}
-
-function memoryFor(procedure: ProcedureView, set: BuildSet, planned: readonly PlannedStep[]): Memory {
+function memoryFor({ family, space }: ProcedureView, plan: Plan): Memory {
   return {
-    discarded: discardedRefs(procedure, set),
-    spunOff: spunOff(procedure, set),
-    renewals: renewalBoxes(procedure, set),
-    rounds: roundsOf(planned.map(({ id, step }) => ({ id, instructions: step.do ?? [] }))),
+    discarded: discardedRefs(plan, family),
+    spunOff: spunOff(plan, space),
+    renewals: renewalBoxes(plan, family),
+    rounds: roundsOf(plan.steps),
   };
+}
+
+function sourceOf({ document }: ProcedureView, { steps }: Plan): SheetSource {
+  return { uri: document.uri, offsets: steps.map(({ here }) => document.spanOf(here.view.step.node).start) };
 }

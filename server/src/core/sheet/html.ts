@@ -1,4 +1,5 @@
 import { blockHtml, bodyBlocks, type HtmlBlock } from './htmlBlocks';
+import { memoFor } from './htmlMemo';
 import { el, escapeHtml, type Html, type HtmlContext, type HtmlOptions, ownMarkup } from './htmlText';
 import { labelsFor } from './labels';
 import type { Sheet } from './sheet';
@@ -11,7 +12,7 @@ export type { HtmlOptions } from './htmlText';
  * and no script runs unless the preview names one.
  */
 export function sheetToHtml(sheet: Sheet, options: HtmlOptions): string {
-  const context: HtmlContext = { sheet, labels: labelsFor(sheet.language), options };
+  const context = contextFor(sheet, options);
   const body = el('body', { class: bodyClass(context) }, ...bodyBlocks(context).map(blockHtml), script(options));
   return `<!DOCTYPE html>\n${el('html', { lang: sheet.language }, headHtml(context), body)}\n`;
 }
@@ -28,14 +29,18 @@ export interface SheetPage {
 
 export function sheetToPage(sheet: Sheet): SheetPage {
   const options: HtmlOptions = { mode: 'preview', sources: 'apart' };
-  const context: HtmlContext = { sheet, labels: labelsFor(sheet.language), options };
+  const context = contextFor(sheet, options);
   return {
     language: sheet.language,
     bodyClass: bodyClass(context),
     style: styleOf(sheet),
     blocks: bodyBlocks(context),
-    sources: sheet.phases.flatMap((phase) => phase.steps.map((step) => step.source.offset)),
+    sources: sheet.source?.offsets ?? [],
   };
+}
+
+function contextFor(sheet: Sheet, options: HtmlOptions): HtmlContext {
+  return { sheet, labels: labelsFor(sheet.language), options, memo: memoFor(sheet.language, options) };
 }
 
 function bodyClass({ sheet, options }: HtmlContext): string {

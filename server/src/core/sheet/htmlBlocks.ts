@@ -25,13 +25,16 @@ export function bodyBlocks(context: HtmlContext): HtmlBlock[] {
   const { sheet, options } = context;
   const keys = new Keys();
   const findings = options.mode === 'preview' ? findingsHtml(sheet.findings, context) : undefined;
+  let firstStep = 0;
   const phases = sheet.phases.map((phase, index): HtmlGroup => {
     const id = phaseId(index + 1);
+    const place = { number: index + 1, firstStep };
+    firstStep += phase.steps.length;
     return {
       key: id,
       element: 'section',
       attributes: { class: 'phase', 'aria-labelledby': id },
-      parts: keys.named(phaseParts(phase, index + 1, context), id),
+      parts: keys.named(phaseParts(phase, place, context), id),
     };
   });
   const parts = [

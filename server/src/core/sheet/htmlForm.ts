@@ -1,6 +1,5 @@
 import { stepsLabel } from './filledLabels';
 import type { CellText, Form, FormBlock, FormBox, FormCell, FormTable } from './forms/form';
-import { remembered } from './htmlMemo';
 import {
   conditionHtml,
   el,
@@ -17,11 +16,7 @@ import type { StepPlace } from './sheet';
 
 /** A form as a section of the page; it is the same text as on paper, in the same order. */
 export function formHtml(form: Form, context: HtmlContext): Html {
-  const torques = form.blocks.some(({ kind }) => kind === 'torques') ? context.sheet.torqueTable : [];
-  return remembered('form', [form, torques], context, () => sectionHtml(form, context));
-}
-
-function sectionHtml({ name, title, page, blocks }: Form, context: HtmlContext): Html {
+  const { name, title, page, blocks } = form;
   return el(
     'section',
     { class: `form ${name} page-${page}`, 'aria-labelledby': `${name}-title` },

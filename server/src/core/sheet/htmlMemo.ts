@@ -1,32 +1,30 @@
-import type { Html, HtmlContext } from './htmlText';
+import type { Html, HtmlOptions } from './htmlText';
+import type { SheetLanguage } from './sheet';
 
 /**
- * Markup that was printed lately, by what it was printed from. A preview is printed at every key, and nearly all of it
- * stays the same. The key is the whole content, so that nothing remembered can be out of date.
+ * Markup that was printed lately, by the object that it was printed from. A preview is printed at every key, and nearly
+ * all parts of its sheet are the objects of the last one (`build/ground.ts`). An object of a sheet never changes, so
+ * nothing remembered can be out of date; `make` must look at nothing but its value, the language and the mode.
  */
-let recent = new Map<string, Html>();
-let older = new Map<string, Html>();
+export class HtmlMemo {
+  readonly #markup = new WeakMap<object, Html>();
 
-/** Pieces of one generation; two are kept. A sheet of 300 steps takes about so many hundred. */
-const MOST_PIECES = 1500;
-
-/**
- * The markup of a value that it alone decides, beside the language and the mode. `make` must look at nothing else.
- */
-export function remembered<Value>(what: string, value: Value, { sheet, options }: HtmlContext, make: () => Html): Html {
-  // Where pictures come from is known to the caller alone.
-  if (options.figureUrl !== undefined) return make();
-  const key = `${what} ${sheet.language} ${options.mode} ${JSON.stringify(value)}`;
-  const known = recent.get(key) ?? older.get(key);
-  const markup = known ?? make();
-  if (known === undefined || !recent.has(key)) keep(key, markup);
-  return markup;
+  remembered<Value extends object>(value: Value, make: (value: Value) => Html): Html {
+    const known = this.#markup.get(value);
+    if (known !== undefined) return known;
+    const markup = make(value);
+    this.#markup.set(value, markup);
+    return markup;
+  }
 }
 
-function keep(key: string, markup: Html): void {
-  if (recent.size >= MOST_PIECES) {
-    older = recent;
-    recent = new Map();
-  }
-  recent.set(key, markup);
+const memos = new Map<string, HtmlMemo>();
+
+export function memoFor(language: SheetLanguage, { mode, figureUrl }: HtmlOptions): HtmlMemo {
+  // Where pictures come from is known to the caller alone.
+  if (figureUrl !== undefined) return new HtmlMemo();
+  const key = `${language} ${mode}`;
+  const memo = memos.get(key) ?? new HtmlMemo();
+  memos.set(key, memo);
+  return memo;
 }

@@ -1,7 +1,6 @@
 import { cautionsHtml } from './htmlCautions';
 import { figureHtml } from './htmlFigures';
 import { holdPointHtml } from './htmlHoldPoint';
-import { remembered } from './htmlMemo';
 import { particularsHtml } from './htmlParticulars';
 import {
   conditionHtml,
@@ -23,8 +22,14 @@ export interface NamedPart {
   readonly html: Html | undefined;
 }
 
+/** The number of a phase, counted from 1, and the place of its first step among all steps, counted from 0. */
+export interface PhasePlace {
+  readonly number: number;
+  readonly firstStep: number;
+}
+
 /** The pieces of a phase: its heading, each step, what is loose at its end. */
-export function phaseParts(phase: SheetPhase, number: number, context: HtmlContext): NamedPart[] {
+export function phaseParts(phase: SheetPhase, { number, firstStep }: PhasePlace, context: HtmlContext): NamedPart[] {
   const heading = el(
     'h2',
     { id: phaseId(number) },
@@ -36,7 +41,10 @@ export function phaseParts(phase: SheetPhase, number: number, context: HtmlConte
   return [
     { name: 'heading', html: heading },
     { name: 'condition', html: conditionHtml(phase.condition, context.labels) },
-    ...phase.steps.map((step) => ({ name: `step ${step.id}`, html: stepHtml(step, context) })),
+    ...phase.steps.map((step, place) => ({
+      name: `step ${step.id}`,
+      html: stepHtml(step, firstStep + place, context),
+    })),
     { name: 'loose ends', html: looseEndsHtml(phase.looseEnds, number, context) },
   ];
 }
@@ -45,16 +53,15 @@ export function phaseId(number: number): string {
   return `phase-${number}`;
 }
 
-function stepHtml(step: SheetStep, context: HtmlContext): Html {
-  const { mode, sources } = context.options;
-  const { source, ...content } = step;
-  const html = remembered('step', content, context, () => contentHtml(content, context));
-  if (mode === 'file' || sources === 'apart') return html;
-  return withAttributes(html, { 'data-source-uri': source.uri, 'data-source-offset': source.offset });
+function stepHtml(step: SheetStep, place: number, context: HtmlContext): Html {
+  const { options, sheet, memo } = context;
+  const html = memo.remembered(step, (one) => contentHtml(one, context));
+  const offset = sheet.source?.offsets[place];
+  if (options.mode === 'file' || options.sources === 'apart' || offset === undefined) return html;
+  return withAttributes(html, { 'data-source-uri': sheet.source?.uri, 'data-source-offset': offset });
 }
 
-/** Where a step stands in its text must not show here: it changes with every key that is pressed above it. */
-function contentHtml(step: Omit<SheetStep, 'source'>, context: HtmlContext): Html {
+function contentHtml(step: SheetStep, context: HtmlContext): Html {
   const id = `step-${step.id}`;
   return el(
     'section',
@@ -70,7 +77,7 @@ function contentHtml(step: Omit<SheetStep, 'source'>, context: HtmlContext): Htm
 }
 
 /** The pictures stand below the first instruction, as on the printed page. */
-function actsHtml(step: Omit<SheetStep, 'source'>, context: HtmlContext): Html[] {
+function actsHtml(step: SheetStep, context: HtmlContext): Html[] {
   const acts = step.instructions.map((each, at) => instructionHtml(each, `${step.number}.${at + 1}`, context));
   const figures = step.figures.map((figure) => figureHtml(figure, context));
   const lists = figures.length === 0 ? [acts] : [acts.slice(0, 1), acts.slice(1)];
@@ -78,7 +85,7 @@ function actsHtml(step: Omit<SheetStep, 'source'>, context: HtmlContext): Html[]
   return [...(first ?? []), ...figures, ...(rest ?? [])];
 }
 
-function stepTitleHtml(step: Omit<SheetStep, 'source'>, { labels }: HtmlContext): Html {
+function stepTitleHtml(step: SheetStep, { labels }: HtmlContext): Html {
   const tags = [
     ...(step.changed === true ? [labels.changed] : []),
     ...(step.optional ? [labels.optional] : []),

@@ -1,4 +1,5 @@
 import { base64, utf8Bytes } from '../text/base64';
+import type { HtmlMemo } from './htmlMemo';
 import type { Labels } from './labels';
 import { printableText } from './printableText';
 import type { Condition, Prose, Run, Sheet } from './sheet';
@@ -21,6 +22,7 @@ export interface HtmlContext {
   sheet: Sheet;
   labels: Labels;
   options: HtmlOptions;
+  memo: HtmlMemo;
 }
 
 /** Markup that is ready to print. A brand of its own, so that unescaped text cannot be mistaken for it. */
@@ -54,25 +56,23 @@ export function join(children: readonly Child[]): Html {
 
 const voidElements = new Set(['img', 'meta']);
 
+type Attributes = Readonly<Record<string, string | number | undefined>>;
+
 /** One element. An attribute that is undefined is left out; the others are escaped. */
-export function el(
-  name: string,
-  attributes: Readonly<Record<string, string | number | undefined>>,
-  ...children: Child[]
-): Html {
+export function el(name: string, attributes: Attributes, ...children: Child[]): Html {
   const written = writtenAttributes(attributes);
   if (voidElements.has(name)) return `<${name}${written}>` as Html;
   return `<${name}${written}>${join(children)}</${name}>` as Html;
 }
 
 /** The element with more attributes in its start tag. */
-export function withAttributes(element: Html, attributes: Readonly<Record<string, string | number>>): Html {
+export function withAttributes(element: Html, attributes: Attributes): Html {
   // What could end the tag before is escaped inside it.
   const end = element.indexOf('>');
   return `${element.slice(0, end)}${writtenAttributes(attributes)}${element.slice(end)}` as Html;
 }
 
-function writtenAttributes(attributes: Readonly<Record<string, string | number | undefined>>): string {
+function writtenAttributes(attributes: Attributes): string {
   let written = '';
   for (const [key, value] of Object.entries(attributes)) {
     if (value !== undefined) written += ` ${key}="${escapeHtml(String(value))}"`;

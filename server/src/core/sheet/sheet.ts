@@ -2,7 +2,7 @@ import type { PortCaps, ReceivedUnit, SentSlip, SheetRecord } from './recordShee
 import type { FateGroup, RecordRow, RevisionLine, SheetConcession, TemporaryLine, TorqueRow } from './sheetBack';
 import type { BeforeLine, ConsumableLine, Hazard, KitList, StandingSafety, ToolLine } from './sheetFront';
 import type { SheetFinding, SheetPhase, StepPlace } from './sheetSteps';
-import type { Paper, Prose, SheetLanguage, Sides } from './sheetText';
+import type { Paper, Prose, SheetLanguage, SheetSource, Sides } from './sheetText';
 
 export type {
   ConcessionPlace,
@@ -82,6 +82,8 @@ export interface Sheet {
   consumables: ConsumableLine[];
   kits: KitList[];
   phases: SheetPhase[];
+  /** Absent only where no documents stand behind the sheet. */
+  source?: SheetSource;
   /** Blanks, plugs and pins that the work puts in, to be counted out again. */
   temporaries: TemporaryLine[];
   /** What becomes of the parts that the work takes off or fits; only groups that have a part. */

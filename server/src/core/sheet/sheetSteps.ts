@@ -1,5 +1,5 @@
 import type { Acceptance } from './acceptance';
-import type { Prose, SheetLanguage, SheetSource } from './sheetText';
+import type { Prose, SheetLanguage } from './sheetText';
 import type { TorqueCallout, TorqueSetting } from './sheetTorque';
 import type { RenewalBox, Sum, TimeBlank, TurnLine } from './stepBlocks';
 
@@ -57,7 +57,6 @@ export interface SheetStep {
   title: string;
   /** The language of the title, where it is not that of the sheet. */
   titleLang?: SheetLanguage;
-  source: SheetSource;
   condition?: Condition;
   optional: boolean;
   /** It differs from the text that the sheet is compared with. */

@@ -6,10 +6,13 @@ export type Paper = 'a4' | 'letter';
 /** Printed on one side of the paper, or on both with the margins of facing pages mirrored. */
 export type Sides = 'single' | 'double';
 
-/** A place in a source document, as a character offset, so that a click on the sheet can open the source. */
+/**
+ * Where the steps stand in their document, in the order of the sheet, as character offsets, so that a click on a step can
+ * open its source. It is apart from the steps: a key pressed in one moves all that stand below, and changes no more of them.
+ */
 export interface SheetSource {
   uri: string;
-  offset: number;
+  offsets: number[];
 }
 
 /** A stretch of text with what it means; printers decide how each kind looks. */

@@ -78,7 +78,8 @@ async function printedPages({ asked, ...shown }: ShownSheet, { host }: Session):
   const byNumber = new Map(steps.map((step) => [step.number, step]));
   const marks = drawn.steps.flatMap((place) => {
     const step = byNumber.get(place.number);
-    return step === undefined ? [] : [{ ...place, title: step.title, offset: asked.sheet.source?.offsets[step.number - 1] ?? 0 }];
+    const offset = asked.sheet.source?.offsets[place.number - 1] ?? 0;
+    return step === undefined ? [] : [{ ...place, title: step.title, offset }];
   });
   return { ...shown, pages: drawn.pages, marks };
 }

@@ -2,11 +2,11 @@ import type { BuildSet } from '../../builds';
 import type { ArrivalRow, FoundRow, ReceivedUnit } from '../recordSheet';
 import { capital } from '../sentences/grammar';
 import type { RecordRow } from '../sheet';
-import type { BuildContext, InstructionUse } from './buildContext';
+import type { BuildContext } from './buildContext';
 import { readingOf } from './readings';
 import { findableValues } from './sentenceFacts';
 import { serialRows } from './serials';
-import { conditioned, stepsOf } from './uses';
+import { conditioned, type InstructionUse, stepsOf } from './uses';
 
 /**
  * The page that is filled in as the unit comes in: only what the family and the procedure state. Undefined where the
@@ -26,7 +26,7 @@ export function receivedUnit(context: BuildContext): ReceivedUnit | undefined {
 /** What the bench finds out, each once with every step that asks for it. */
 function foundRows(context: BuildContext): FoundRow[] {
   const byId = new Map<string, InstructionUse[]>();
-  for (const use of context.uses) {
+  for (const use of context.uses.of('identify')) {
     const id = use.instruction.verb === 'identify' ? use.instruction.identify?.id : undefined;
     if (id !== undefined) byId.set(id, [...(byId.get(id) ?? []), use]);
   }
@@ -40,13 +40,22 @@ function foundRows(context: BuildContext): FoundRow[] {
 
 /** Nothing is measured "before" where nothing comes off. */
 function measuredBeforeStripping(context: BuildContext): RecordRow[] {
-  const strips = context.uses.findIndex((use) => isStripping(use, context));
-  return context.uses.slice(0, Math.max(0, strips)).flatMap(({ instruction, step, stepId, where }) => {
+  return beforeStripping(context).flatMap(({ instruction, step, stepId, where }) => {
     const reading = instruction.verb === 'measure' ? readingOf(instruction, where, context) : undefined;
     if (reading === undefined) return [];
     const { name, ...facts } = reading;
     return [{ step, stepId, what: name, ...facts, ...conditioned(where, context) }];
   });
+}
+
+/** None where nothing is stripped. */
+function beforeStripping(context: BuildContext): InstructionUse[] {
+  const before: InstructionUse[] = [];
+  for (const use of context.uses.inOrder()) {
+    if (isStripping(use, context)) return before;
+    before.push(use);
+  }
+  return [];
 }
 
 /** A blank that comes out again, such as the one that closes the oil inlet in the wash, strips nothing. */

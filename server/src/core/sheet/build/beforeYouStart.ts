@@ -3,7 +3,7 @@ import type { BeforeLine } from '../sheet';
 import type { BuildContext } from './buildContext';
 import { cautionsOf } from './cautions';
 import { figuresOf } from './figures';
-import { within } from './steps';
+import { within } from './plannedSteps';
 
 /** What must be known before the first step, in the writer's order. A plain line stays one: it warns of nothing. */
 export function beforeYouStart(context: BuildContext): BeforeLine[] {

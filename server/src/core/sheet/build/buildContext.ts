@@ -5,11 +5,13 @@ import type { SyntaxDocument } from '../../syntax/readDocument';
 import type { SheetWriting } from '../sentences/language';
 import type { Paper, SheetLanguage, Sides } from '../sheet';
 import type { ConditionWords } from './conditionWords';
-import type { Instruction } from './instructionKeys';
+import type { Ground } from './ground';
 import type { Names } from './names';
 import type { ProseReader } from './proseReader';
 import type { QuantityWords } from './quantityWords';
+import type { StepNames } from './stepNames';
 import type { Untranslated } from './untranslated';
+import type { Uses } from './uses';
 
 /** The build that a sheet is for: as named, and the set of builds and outcomes that it leaves open. */
 export interface PickedSet {
@@ -64,14 +66,6 @@ export interface SheetOptions {
   readonly readFigure?: (uri: string) => string | undefined;
 }
 
-export interface InstructionUse {
-  readonly instruction: Instruction;
-  readonly step: number;
-  readonly stepId: string;
-  /** The builds and outcomes of the sheet that it holds for. */
-  readonly where: BuildSet;
-}
-
 /** Everything that the parts of the builder share, made once for a sheet. */
 export interface BuildContext {
   readonly procedure: ProcedureView;
@@ -85,7 +79,8 @@ export interface BuildContext {
   readonly conditions: ConditionWords;
   readonly prose: ProseReader;
   /** Every instruction that is on the sheet, with the number of its step. */
-  readonly uses: readonly InstructionUse[];
-  /** Numbers of the steps that are on the sheet, by id. */
-  readonly stepNumbers: ReadonlyMap<string, number>;
+  readonly uses: Uses;
+  readonly stepNames: StepNames;
+  /** What was built for the last sheets of this build hangs on it. */
+  readonly ground: Ground;
 }

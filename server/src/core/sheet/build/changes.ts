@@ -25,10 +25,10 @@ export function changesOf(part: string, { moments, start, unit }: WalkedWork): C
 }
 
 /** The steps of some changes, each once, by the numbers that they have on the sheet. */
-export function placesOf(changes: readonly Change[], { stepNumbers }: BuildContext): StepPlace[] {
+export function placesOf(changes: readonly Change[], { stepNames }: BuildContext): StepPlace[] {
   const ids = new Set(changes.map(({ moment }) => moment.step.id));
   return [...ids].flatMap((id) => {
-    const step = stepNumbers.get(id);
+    const step = stepNames.numbers.get(id);
     return step === undefined ? [] : [{ step, stepId: id }];
   });
 }

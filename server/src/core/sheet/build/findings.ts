@@ -10,8 +10,8 @@ export function shownFinding({ rule, severity, message, builds }: FindingAtStep)
 }
 
 /** Findings of no step, and of steps that this build does not have: an error elsewhere still blocks the release. */
-export function findingsElsewhere({ options, stepNumbers }: BuildContext): SheetFinding[] {
-  const elsewhere = ({ step }: FindingAtStep) => step === undefined || !stepNumbers.has(step);
+export function findingsElsewhere({ options, stepNames }: BuildContext): SheetFinding[] {
+  const elsewhere = ({ step }: FindingAtStep) => step === undefined || !stepNames.numbers.has(step);
   return options.findings.filter(elsewhere).map(shownFinding);
 }
 
@@ -29,9 +29,9 @@ export function concessionsOf(context: BuildContext): SheetConcession[] {
 }
 
 /** Undefined for a step that this build does not have. */
-function placeOf(step: string | undefined, { stepNumbers }: BuildContext): ConcessionPlace | undefined {
+function placeOf(step: string | undefined, { stepNames }: BuildContext): ConcessionPlace | undefined {
   if (step === undefined) return { kind: 'sheet' };
-  const number = stepNumbers.get(step);
+  const number = stepNames.numbers.get(step);
   return number === undefined ? undefined : { kind: 'step', step: number, stepId: step };
 }
 

@@ -1,16 +1,12 @@
-import { consumableIds } from '../../analysis/instructions';
 import type { PortCaps } from '../recordSheet';
 import type { BeforeLine, Instruction, SheetFigure, SheetPhase } from '../sheet';
 import type { BuildContext } from './buildContext';
-import { stepsOf } from './uses';
 
 /** The caps that the last steps leave on the ports, for whoever fits the unit to count. */
 export function portCapsOf(context: BuildContext): PortCaps[] {
-  const ids = [...new Set(context.uses.flatMap(({ instruction }) => consumableIds(instruction)))];
-  return ids.flatMap((id) => {
+  return [...context.uses.consumables].flatMap(([id, uses]) => {
     if (context.names.consumableItem(id)?.entry.value.kind?.value !== 'plug-cap') return [];
-    const uses = context.uses.filter(({ instruction }) => consumableIds(instruction).includes(id));
-    return [{ name: context.names.consumable(id).name, at: stepsOf(uses).slice(-1) }];
+    return [{ name: context.names.consumable(id).name, at: uses.slice(-1).map(({ place }) => place) }];
   });
 }
 

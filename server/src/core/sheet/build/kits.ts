@@ -2,7 +2,7 @@ import type { KitView } from '../../analysis/kitView';
 import type { Line } from '../../model/generated/types';
 import type { KitLine, KitList } from '../sheet';
 import type { BuildContext } from './buildContext';
-import { within } from './steps';
+import { within } from './plannedSteps';
 
 /** The pick list of each kit: the lines that this build may need. */
 export function kitLists(context: BuildContext): KitList[] {

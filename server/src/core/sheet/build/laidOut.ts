@@ -1,16 +1,14 @@
-import { consumableIds, toolIds } from '../../analysis/instructions';
-import type { InstructionView } from '../../analysis/procedureView';
 import type { Ref } from '../../model/values';
-
 import type { ConsumableAmount, ConsumableLine, Hazard, ToolLine } from '../sheet';
 import type { BuildContext } from './buildContext';
 import { hazardStatement, protectionOf, signalWordOf } from './hazardStatements';
+import { namedAnywhere } from './uses';
 
 /** The tools of this build in the order of the procedure's own list, then those that the list forgot. */
 export function toolLines(context: BuildContext): ToolLine[] {
-  const ids = idsInUse(context, context.procedure.value.tools, toolIds);
-  const counts = mostAtOnce(context);
-  return ids.map((id) => toolLine(id, counts.get(id) ?? 1, context));
+  const { uses, procedure } = context;
+  const ids = idsInUse(procedure.value.tools, [...uses.tools.keys()], namedAnywhere(procedure.steps, 'tools'));
+  return ids.map((id) => toolLine(id, uses.toolCounts.get(id) ?? 1, context));
 }
 
 function toolLine(id: string, count: number, context: BuildContext): ToolLine {
@@ -27,18 +25,6 @@ function toolLine(id: string, count: number, context: BuildContext): ToolLine {
     ...(range === undefined ? {} : { range }),
     ...(due === undefined ? {} : { calibrationDue: due }),
   };
-}
-
-/** How many pieces of each tool one instruction takes at most. */
-function mostAtOnce({ uses }: BuildContext): Map<string, number> {
-  const counts = new Map<string, number>();
-  for (const { instruction } of uses) {
-    const held = 'hold' in instruction ? (instruction.hold?.with ?? []) : [];
-    for (const { tool, count } of [...(instruction.with ?? []), ...held]) {
-      if (tool !== undefined) counts.set(tool.id, Math.max(counts.get(tool.id) ?? 1, count?.value ?? 1));
-    }
-  }
-  return counts;
 }
 
 export function consumableLines(context: BuildContext): ConsumableLine[] {
@@ -59,18 +45,14 @@ export function consumableLines(context: BuildContext): ConsumableLine[] {
 
 /** Where a consumable is used and how much of it, as far as the steps agree. */
 function usesOf(id: string, context: BuildContext): { amount: ConsumableAmount; steps: number[] } {
-  const uses = context.uses.filter(({ instruction }) => consumableIds(instruction).includes(id));
-  const amounts = new Set(uses.map(({ instruction }) => amountIn(instruction, context)));
+  const uses = context.uses.consumables.get(id) ?? [];
+  const amounts = new Set(uses.map(({ amount }) => context.names.written(amount)));
   const [first] = amounts;
   const stated: ConsumableAmount = first === undefined ? { kind: 'none' } : { kind: 'stated', text: first };
   return {
     amount: amounts.size > 1 ? { kind: 'differs' } : stated,
-    steps: [...new Set(uses.map(({ step }) => step))].sort((a, b) => a - b),
+    steps: [...new Set(uses.map(({ place }) => place.step))],
   };
-}
-
-function amountIn(one: InstructionView['instruction'], { names }: BuildContext): string | undefined {
-  return one.verb === 'apply' ? names.written(one.amount) : undefined;
 }
 
 /** What the consumables of this build bring, each statement once with all that bring it; the gravest first. */
@@ -108,21 +90,18 @@ export function wearOf(lines: readonly ConsumableLine[], { procedure, names, wri
     .map((one) => writing.phrases.protection(one));
 }
 
-function consumablesHere(context: BuildContext): string[] {
-  return idsInUse(context, context.procedure.value.consumables, consumableIds);
+function consumablesHere({ uses, procedure }: BuildContext): string[] {
+  const anywhere = namedAnywhere(procedure.steps, 'consumables');
+  return idsInUse(procedure.value.consumables, [...uses.consumables.keys()], anywhere);
 }
 
 /** What an instruction of this build uses; and what is listed though no instruction of any build names it. */
 function idsInUse(
-  context: BuildContext,
   listed: readonly Ref[] | undefined,
-  idsOf: (one: InstructionView['instruction']) => readonly string[],
+  used: readonly string[],
+  anywhere: ReadonlySet<string>,
 ): string[] {
-  const everywhere = new Set(
-    context.procedure.steps.flatMap((step) => step.instructions.flatMap((one) => idsOf(one.instruction))),
-  );
-  const used = context.uses.flatMap(({ instruction }) => idsOf(instruction));
   const wanted = new Set(used);
-  const fromList = (listed ?? []).map((ref) => ref.id).filter((id) => wanted.has(id) || !everywhere.has(id));
+  const fromList = (listed ?? []).map((ref) => ref.id).filter((id) => wanted.has(id) || !anywhere.has(id));
   return [...new Set([...fromList, ...used])].filter((id) => id !== '');
 }

@@ -13,7 +13,6 @@ import type { Lanes, WalkedWork } from './walkedWork';
 export function looseEndsOf(work: WalkedWork | undefined, context: BuildContext): ReadonlyMap<Phase, LooseEnd[]> {
   const byPhase = new Map<Phase, LooseEnd[]>();
   if (work === undefined) return byPhase;
-  const turned = turnedHere(context);
   const lanes = new Map(work.start);
   let next = 0;
   for (const phase of context.procedure.value.phases ?? []) {
@@ -27,19 +26,11 @@ export function looseEndsOf(work: WalkedWork | undefined, context: BuildContext)
     const after = { lanes: new Map(lanes), from: next };
     byPhase.set(
       phase,
-      work.unit.ids.flatMap((part) => endsOf(part, turned.has(part), after, work, context)),
+      // A fastener without a torque of the family can get one in the work.
+      work.unit.ids.flatMap((part) => endsOf(part, context.uses.tightened.has(part), after, work, context)),
     );
   }
   return byPhase;
-}
-
-/** A fastener without a torque of the family can get one in the work. */
-function turnedHere({ uses }: BuildContext): ReadonlySet<string> {
-  return new Set(
-    uses.flatMap(({ instruction }) =>
-      instruction.verb === 'tighten' ? (instruction.tighten ?? []).map((ref) => ref.id) : [],
-    ),
-  );
 }
 
 interface After {

@@ -6,6 +6,7 @@ import { join, type Thing } from '../sentences/grammar';
 import type { SheetWriting } from '../sentences/language';
 import type { Prose, Run, SheetLanguage } from '../sheet';
 import type { Names } from './names';
+import type { StepNames } from './stepNames';
 
 const MENTION = /<(?:(?<kind>[a-z-]+)\/)?(?<id>[a-z][a-z0-9-]{2,})>/gu;
 
@@ -17,7 +18,7 @@ export class ProseReader {
     private readonly procedure: ProcedureView,
     private readonly names: Names,
     private readonly writing: SheetWriting,
-    private readonly stepNumbers: ReadonlyMap<string, number>,
+    private readonly steps: StepNames,
     private readonly where: BuildSet,
   ) {}
 
@@ -45,21 +46,21 @@ export class ProseReader {
 
   /** What is not translated stays whole in its own language, with the names that it mentions. */
   #inItsOwn(language: SheetLanguage): ProseReader {
-    const { procedure, names, stepNumbers, where } = this;
-    return new ProseReader(procedure, names.in(language), writingFor(language), stepNumbers, where);
+    const { procedure, names, steps, where } = this;
+    return new ProseReader(procedure, names.in(language), writingFor(language), steps, where);
   }
 
   step(id: string): Prose {
-    const number = this.stepNumbers.get(id);
+    const { number, view } = this.steps.of(id);
     if (number !== undefined) return [{ kind: 'stepLink', text: this.writing.phrases.step(number), step: id }];
-    const title = this.names.written(this.procedure.step(id)?.step.title);
+    const title = this.names.written(view?.step.title);
     return join(this.writing.phrases.stepElsewhere(title ?? id));
   }
 
   #mention({ kind, id }: Pick<Mention, 'kind' | 'id'>, before: string): Prose {
     const thing = this.#kindOf(id, kind);
     if (thing !== undefined) return this.#thing(thing, id, before);
-    if (this.procedure.step(id) !== undefined && (kind ?? 'step') === 'step') return this.step(id);
+    if (this.steps.of(id).view !== undefined && (kind ?? 'step') === 'step') return this.step(id);
     const family = this.procedure.family?.value;
     const check = family?.checks?.find((one) => one.id.id === id);
     if (check !== undefined) return join(this.names.written(check.value.say)?.replace(/\.$/u, '') ?? id);

@@ -1,12 +1,10 @@
-import { consumableIds, toolIds } from '../../analysis/instructions';
 import type { Phase, Tool } from '../../model/generated/types';
 import type { BatchRow, DecisionRow, GaugeRow, SheetRecord, SignOff } from '../recordSheet';
 import type { ConsumableLine, LooseEnd, SheetPhase, ToolLine } from '../sheet';
-import type { BuildContext, InstructionUse } from './buildContext';
+import type { BuildContext } from './buildContext';
 import { benchParts } from './fates';
-import { ifNotValue } from './instructionKeys';
 import { serialRows } from './serials';
-import { conditioned, stepsOf } from './uses';
+import { conditioned } from './uses';
 import type { WalkedWork } from './walkedWork';
 
 type ToolKind = NonNullable<Tool['kind']>['value'];
@@ -56,30 +54,27 @@ export function recordOf(
 }
 
 function decisionRows(work: WalkedWork | undefined, context: BuildContext): DecisionRow[] {
-  return benchParts(work).map(({ part, where }) => ({
-    part: context.names.part(part, where).name,
-    ...conditioned(where, context, work?.known),
-    at: stepsOf(context.uses.filter(({ instruction }) => mayRenew(instruction, part))).slice(-1),
-  }));
-}
-
-function mayRenew(one: InstructionUse['instruction'], part: string): boolean {
-  const replaced = ifNotValue(one)?.replace ?? [];
-  const inspected = one.verb === 'inspect' ? (one.inspect ?? []) : [];
-  return [...replaced, ...inspected].some((ref) => ref.id === part);
+  return benchParts(work).map(({ part, where }) => {
+    const last = context.uses.lastRenewal.get(part);
+    return {
+      part: context.names.part(part, where).name,
+      ...conditioned(where, context, work?.known),
+      at: last === undefined ? [] : [last],
+    };
+  });
 }
 
 function gaugeRow({ id, name, calibrationDue }: ToolLine, context: BuildContext): GaugeRow[] {
   const kind = context.names.toolItem(id)?.entry.value.kind?.value;
   if (calibrationDue === undefined && (kind === undefined || !MEASURING.has(kind))) return [];
-  const at = stepsOf(context.uses.filter(({ instruction }) => toolIds(instruction).includes(id)));
+  const at = context.uses.tools.get(id) ?? [];
   return [{ name, at, ...(calibrationDue === undefined ? {} : { calibrationDue }) }];
 }
 
 function batchRow({ id, name, expires }: ConsumableLine, context: BuildContext): BatchRow[] {
   const kind = context.names.consumableItem(id)?.entry.value.kind?.value;
   if (kind !== undefined && WITHOUT_BATCH.has(kind)) return [];
-  const at = stepsOf(context.uses.filter(({ instruction }) => consumableIds(instruction).includes(id)));
+  const at = [...new Set(context.uses.consumables.get(id)?.map(({ place }) => place))];
   return [{ name, at, ...(expires === undefined ? {} : { expires }) }];
 }
 

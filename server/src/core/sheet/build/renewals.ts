@@ -1,26 +1,25 @@
-import type { InstructionView, ProcedureView } from '../../analysis/procedureView';
-import type { BuildSet } from '../../builds';
+import type { FamilyView } from '../../analysis/familyView';
+import type { BuildSet, BuildSpace } from '../../builds';
 import type { Ref } from '../../model/values';
 import { type Instruction, ifNotValue } from './instructionKeys';
+import type { Plan, UseHere } from './plannedSteps';
 
 /**
  * Which removals end with the old part in the bin: those of parts that are always renewed, unless the part was only on
  * trial, or an instruction of its own says where it goes.
  */
-export function discardedRefs(procedure: ProcedureView, set: BuildSet): ReadonlyMap<Instruction, readonly Ref[]> {
-  const all = instructionsHere(procedure, set).map((one) => one.instruction);
-  const handled = new Set(all.flatMap((one) => elsewhere(one).map((ref) => ref.id)));
+export function discardedRefs(plan: Plan, family: FamilyView | undefined): ReadonlyMap<Instruction, readonly Ref[]> {
+  const handled = new Set<string>();
+  for (const { instruction: one } of usesOf(plan)) for (const ref of elsewhere(one)) handled.add(ref.id);
   const onTrial = new Set<string>();
   const discarded = new Map<Instruction, readonly Ref[]>();
-  for (const one of all) {
+  for (const { instruction: one } of usesOf(plan)) {
     if (one.verb === 'install')
       for (const ref of one.install ?? []) setTrial(onTrial, ref.id, one.trial?.value === true);
     if (one.verb !== 'remove') continue;
-    const isSpent = (id: string) => procedure.family?.part(id)?.renew?.value === 'always' && !onTrial.has(id);
-    discarded.set(
-      one,
-      (one.remove ?? []).filter((ref) => isSpent(ref.id) && !handled.has(ref.id)),
-    );
+    const isSpent = (id: string) => family?.part(id)?.renew?.value === 'always' && !onTrial.has(id);
+    const spent = (one.remove ?? []).filter((ref) => isSpent(ref.id) && !handled.has(ref.id));
+    if (spent.length > 0) discarded.set(one, spent);
     for (const ref of one.remove ?? []) onTrial.delete(ref.id);
   }
   return discarded;
@@ -38,25 +37,23 @@ function elsewhere(one: Instruction): readonly Ref[] {
 }
 
 /** What the build has; an instruction of other builds alone must change nothing here. */
-function instructionsHere({ steps }: ProcedureView, set: BuildSet): InstructionView[] {
-  return steps.flatMap((step) => step.instructions.filter((one) => one.where.overlaps(set)));
+function* usesOf({ steps }: Plan): Generator<UseHere> {
+  for (const { here } of steps) yield* here.uses;
 }
 
 /**
  * Removals of fasteners that an earlier instruction has loosened wherever the removal holds: they are spun off, and
  * which way was already said.
  */
-export function spunOff(procedure: ProcedureView, set: BuildSet): ReadonlySet<Instruction> {
-  const { nothing } = procedure.space;
+export function spunOff(plan: Plan, { nothing }: BuildSpace): ReadonlySet<Instruction> {
   const loose = new Map<string, BuildSet>();
   const spun = new Set<Instruction>();
-  for (const { instruction: one, where } of instructionsHere(procedure, set)) {
+  for (const { instruction: one, where } of usesOf(plan)) {
     const looseOf = (ref: Ref) => loose.get(ref.id) ?? nothing;
     const tight = one.verb === 'tighten' ? one.tighten : one.verb === 'remove' ? one.remove : undefined;
-    if (one.verb === 'remove' && (one.remove ?? []).every((ref) => where.and(set).isWithin(looseOf(ref))))
-      spun.add(one);
+    if (one.verb === 'remove' && (one.remove ?? []).every((ref) => where.isWithin(looseOf(ref)))) spun.add(one);
     if (one.verb === 'loosen') for (const ref of one.loosen ?? []) loose.set(ref.id, looseOf(ref).or(where));
-    for (const ref of tight ?? []) loose.set(ref.id, looseOf(ref).and(where.complement()));
+    for (const ref of tight ?? []) loose.set(ref.id, looseOf(ref).minus(where));
   }
   return spun;
 }
@@ -76,17 +73,13 @@ function renewedRefs(one: Instruction): readonly Ref[] {
  * Where it is ticked whether a part was used again: at the last instruction of the build that may renew it. Only parts
  * that are renewed on condition, or of which some step or instruction asks, are in it.
  */
-export function renewalBoxes(procedure: ProcedureView, set: BuildSet): ReadonlyMap<Instruction, readonly Ref[]> {
-  const { space, family, steps } = procedure;
-  const views = instructionsHere(procedure, set);
-  const wheres = [...steps.map((step) => step.where), ...views.map((one) => one.where)];
-  const asked = new Set(wheres.filter((where) => where.overlaps(set)).flatMap((where) => space.outcomesOf(where)));
+export function renewalBoxes(plan: Plan, family: FamilyView | undefined): ReadonlyMap<Instruction, readonly Ref[]> {
   const last = new Map<string, { readonly at: Instruction; readonly ref: Ref }>();
-  for (const { instruction } of views) {
+  for (const { instruction } of usesOf(plan)) {
     for (const ref of renewedRefs(instruction)) {
       const part = family?.part(ref.id);
       const isDecided = part?.renew?.value === 'on-condition' && replacedRefs(instruction).includes(ref);
-      if (part !== undefined && (asked.has(ref.id) || isDecided)) last.set(ref.id, { at: instruction, ref });
+      if (part !== undefined && (plan.outcomes.has(ref.id) || isDecided)) last.set(ref.id, { at: instruction, ref });
     }
   }
   const boxes = new Map<Instruction, Ref[]>();

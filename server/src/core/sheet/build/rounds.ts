@@ -1,10 +1,5 @@
 import { type Instruction, ifNotValue } from './instructionKeys';
-
-/** A step with what of it can happen. */
-interface StepOfWork {
-  readonly id: string;
-  readonly instructions: readonly Instruction[];
-}
+import type { PlannedStep } from './plannedSteps';
 
 /** More rows than this would fill a page; whoever goes back more often takes another sheet. */
 const MOST_ROUNDS = 8;
@@ -15,21 +10,23 @@ const BACK_AT_LEAST = 1;
  * How often each instruction may come up: once more than the work goes back over it. Instructions that come up once are
  * not in it.
  */
-export function roundsOf(steps: readonly StepOfWork[]): ReadonlyMap<Instruction, number> {
+export function roundsOf(steps: readonly PlannedStep[]): ReadonlyMap<Instruction, number> {
   const rounds = new Map<Instruction, number>();
   const places = new Map(steps.map((step, place) => [step.id, place]));
   for (const [place, step] of steps.entries()) {
-    for (const [last, instruction] of step.instructions.entries()) {
+    const instructions = instructionsOf(step);
+    for (const [last, instruction] of instructions.entries()) {
       const { goTo, atMost } = ifNotValue(instruction) ?? {};
       const from = goTo === undefined ? undefined : places.get(goTo.id);
       if (from === undefined || from > place) continue;
       const times = Math.min(MOST_ROUNDS, 1 + (atMost?.value ?? BACK_AT_LEAST));
-      const again = [
-        ...steps.slice(from, place).flatMap((one) => one.instructions),
-        ...step.instructions.slice(0, last + 1),
-      ];
+      const again = [...steps.slice(from, place).flatMap(instructionsOf), ...instructions.slice(0, last + 1)];
       for (const one of again) rounds.set(one, Math.max(times, rounds.get(one) ?? 1));
     }
   }
   return rounds;
+}
+
+function instructionsOf({ here }: PlannedStep): readonly Instruction[] {
+  return here.view.step.do ?? [];
 }

@@ -1,17 +1,18 @@
 import type { BuildSet } from '../../builds';
 import type { Ref } from '../../model/values';
 import type { SentLine, SentSlip } from '../recordSheet';
-import type { BuildContext, InstructionUse } from './buildContext';
-import { conditioned, stepsOf } from './uses';
+import type { BuildContext } from './buildContext';
+import { conditioned, type InstructionUse, stepsOf } from './uses';
 
 /** A slip for each place that this build sends parts to, told apart by what the writer says of it. */
 export function sentSlips(context: BuildContext): SentSlip[] {
   const slips = new Map<string, SentLine[]>();
-  for (const [place, use] of context.uses.entries()) {
+  const sentOrBack = context.uses.of('send', 'receive');
+  for (const [place, use] of sentOrBack.entries()) {
     const { instruction: one } = use;
     if (one.verb !== 'send') continue;
     const to = context.names.written(one.to) ?? '';
-    const later = context.uses.slice(place + 1);
+    const later = sentOrBack.slice(place + 1);
     const lines = (one.send ?? []).map((ref) => sentLine(ref, use, later, context));
     slips.set(to, [...(slips.get(to) ?? []), ...lines]);
   }

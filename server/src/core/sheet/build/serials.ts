@@ -1,6 +1,6 @@
 import type { SerialRow } from '../recordSheet';
-import type { BuildContext, InstructionUse } from './buildContext';
-import { conditioned, stepsOf } from './uses';
+import type { BuildContext } from './buildContext';
+import { conditioned, type InstructionUse, stepsOf } from './uses';
 
 /**
  * The parts whose serial number some instruction writes down, each once. `received`: only those that the unit comes
@@ -8,7 +8,7 @@ import { conditioned, stepsOf } from './uses';
  */
 export function serialRows(context: BuildContext, which: 'received' | 'all'): SerialRow[] {
   const byPart = new Map<string, InstructionUse[]>();
-  for (const use of context.uses) {
+  for (const use of context.uses.of('record')) {
     if (use.instruction.verb !== 'record') continue;
     for (const { id } of use.instruction.serial ?? []) byPart.set(id, [...(byPart.get(id) ?? []), use]);
   }

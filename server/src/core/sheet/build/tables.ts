@@ -60,7 +60,7 @@ function measurementRows(phases: readonly SheetPhase[]): RecordRow[] {
 
 function sizeRows(context: BuildContext): RecordRow[] {
   const { names, quantities, writing, procedure } = context;
-  return context.uses.flatMap(({ instruction: one, step, stepId, where }) => {
+  return context.uses.of('choose').flatMap(({ instruction: one, step, stepId, where }) => {
     if (one.verb !== 'choose' || one.choose === undefined) return [];
     const sizes = procedure.family?.part(one.choose.id)?.sizes;
     const row = {
