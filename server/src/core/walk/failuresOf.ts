@@ -5,7 +5,7 @@ import type { Cause, Deed, Failure, Happening } from './failure';
 import { PREMISES } from './premise';
 import type { Walked } from './rewalk';
 import type { Found } from './walker';
-import type { PlanEntry } from './walkPlan';
+import type { Loop, PlanEntry } from './walkPlan';
 
 /** Failures of one instruction alone, whatever was done before it. */
 const CERTAIN: ReadonlySet<Cause> = new Set(['cleaning-forbidden', 'loop-broken']);
@@ -25,23 +25,29 @@ class Telling {
   readonly #failures: Failure[] = [];
   /** What was told before, by what is to blame for it and when that happened. */
   readonly #told = new Map<string, BuildSet>();
-  #byPart: ReadonlyMap<string, readonly number[]> | undefined;
   readonly #places = new Map<ItemRange, number>();
   /** Where the finding of each loop stands among the failures. */
-  readonly #brokenLoops = new Map<number, number>();
+  readonly #brokenLoops = new Map<Loop, number>();
+  /** The place in the walk at which each stretch begins, of those that were gone through. */
+  readonly #begins: number[] = [];
   /** Place of the last instruction that could not be resolved: nobody knows what it would have done. */
   #unresolved = -1;
 
   constructor(readonly walked: Walked) {}
 
   all(): Failure[] {
-    const { plan, steps, end } = this.walked;
-    for (const [index, step] of steps.entries()) {
-      const entry = plan.entries[index];
-      if (entry?.is === 'gap' || (entry?.is === 'act' && !entry.resolved)) this.#unresolved = index;
-      for (const found of step.found) this.#tell(found, index, entry);
+    let begin = 0;
+    for (const { work } of this.walked.stretches) {
+      this.#begins.push(begin);
+      const before = this.#unresolved;
+      for (const { found, place, unresolved } of work.found) {
+        this.#unresolved = unresolved < 0 ? before : begin + unresolved;
+        this.#tell(found, begin + place, work.entries[place]);
+      }
+      this.#unresolved = work.unresolved < 0 ? before : begin + work.unresolved;
+      begin += work.length;
     }
-    for (const found of end.found) this.#tell(found, steps.length, undefined);
+    for (const found of this.walked.end.found) this.#tell(found, begin, undefined);
     return this.#failures;
   }
 
@@ -84,9 +90,7 @@ class Telling {
   }
 
   /** The first thing that fails the second time round stands for the loop, wherever anything does. */
-  #tellLoop(within: Failure, loop: number): void {
-    const told = this.walked.plan.loops[loop];
-    if (told === undefined) return;
+  #tellLoop(within: Failure, loop: Loop): void {
     const { where, index, because } = within;
     const known = this.#brokenLoops.get(loop);
     const before = known === undefined ? undefined : this.#failures[known];
@@ -97,10 +101,10 @@ class Telling {
     this.#brokenLoops.set(loop, this.#failures.length);
     this.#failures.push({
       cause: 'loop-broken',
-      about: told.target,
+      about: loop.target,
       other: undefined,
       where,
-      at: told.at,
+      at: loop.at,
       index,
       because,
       undone: undefined,
@@ -121,35 +125,26 @@ class Telling {
     return touches.filter(({ index }) => index > since).sort((a, b) => b.index - a.index)[0];
   }
 
-  /** The last time, before an instruction, that one of these deeds was done to a part for some of the builds. */
+  /**
+   * The last time, before an instruction, that one of these deeds was done to a part for some of the builds. Only what
+   * was gone through already comes before it.
+   */
   #lastTime(before: number, part: string, deeds: readonly string[], where: BuildSet): Happening | undefined {
-    this.#byPart ??= stepsByPart(this.walked);
-    const { plan, steps } = this.walked;
-    const indexes = this.#byPart.get(part) ?? [];
-    for (let i = indexes.length - 1; i >= 0; i--) {
-      const index = indexes[i] ?? 0;
-      if (index >= before) continue;
-      const match = steps[index]?.done.findLast(
-        ({ part: own, what, where: there }) => own === part && deeds.includes(what) && there.overlaps(where),
-      );
-      const at = match === undefined ? undefined : placeOf(plan.entries[index], part);
-      if (match !== undefined && at !== undefined) return { ...match, at, index };
+    const { stretches } = this.walked;
+    for (let i = this.#begins.length - 1; i >= 0; i--) {
+      const { work } = stretches[i] ?? {};
+      const begin = this.#begins[i] ?? 0;
+      const all = work?.deedsTo(part) ?? [];
+      for (let k = all.length - 1; k >= 0; k--) {
+        const { place, done } = all[k] ?? { place: 0, done: [] };
+        if (begin + place >= before) continue;
+        const match = done.findLast(({ what, where: there }) => deeds.includes(what) && there.overlaps(where));
+        const at = match === undefined ? undefined : placeOf(work?.entries[place], part);
+        if (match !== undefined && at !== undefined) return { ...match, at, index: begin + place };
+      }
     }
     return undefined;
   }
-}
-
-/** The entries that did something to each part, in order. */
-function stepsByPart({ steps }: Walked): ReadonlyMap<string, readonly number[]> {
-  const byPart = new Map<string, number[]>();
-  for (const [index, { done }] of steps.entries()) {
-    for (const { part } of done) {
-      const list = byPart.get(part);
-      if (list === undefined) byPart.set(part, [index]);
-      else if (list.at(-1) !== index) list.push(index);
-    }
-  }
-  return byPart;
 }
 
 /**

@@ -28,6 +28,12 @@ export function neverRenewed(unit: UnitModel): BuildSet {
   return unit.space.union(never.map((id) => unit.renewed(id)));
 }
 
+/** Whether a step has any say in what is renewed. */
+export function decidesAnything(view: StepView): boolean {
+  const { decided, renewed } = decisionsIn(view);
+  return decided.length + renewed.length > 0;
+}
+
 function decisionsIn({ step, instructions }: StepView): Decisions {
   const known = remembered.get(step);
   if (known !== undefined) return known;

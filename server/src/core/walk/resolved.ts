@@ -7,6 +7,7 @@ import { unitOf } from '../model/readUnit';
 import type { Condition, Ref } from '../model/values';
 import { areSameNames, type NamesKnown } from './namesKnown';
 import type { UnitModel } from './unitModel';
+import type { LaidStep } from './walkPlan';
 
 const remembered = new WeakMap<Instruction, { readonly names: NamesKnown; readonly resolved: boolean }>();
 
@@ -67,8 +68,13 @@ function isGluedVerb(instruction: Instruction): boolean {
 }
 
 /** While an instruction is half typed, nobody can say what is missing at the end. */
-export function isWhole({ procedure }: UnitModel): boolean {
-  if (procedure.document.problems.length > 0) return false;
-  for (const unit of procedure.units()) if (unit.problems.length > 0) return false;
-  return procedure.steps.length > 0;
+export function isWhole({ procedure }: UnitModel, steps: readonly LaidStep[]): boolean {
+  if (procedure.document.problems.length > 0 || steps.length === 0) return false;
+  return isSoundAround(procedure.unit) && steps.every((one) => one.isSound);
+}
+
+/** Nothing is of the wrong shape in a unit and what it holds; steps are looked at by themselves. */
+function isSoundAround(unit: Unit): boolean {
+  if (unit.problems.length > 0) return false;
+  return unit.children.every((child) => child.def === 'procedure/step' || isSoundAround(child));
 }

@@ -38,6 +38,18 @@ export interface Moment {
   readonly changes: readonly { readonly cell: number }[];
 }
 
+/**
+ * Some steps that follow each other. The same object as long as neither what they did nor the unit before them has changed,
+ * and with the same `moments` as long as what they did has not: what is worked out of a stretch can be kept with it.
+ */
+export interface Stretch {
+  readonly moments: readonly Moment[];
+  /** The moments that change the lane of a part. */
+  momentsOf(part: string): readonly Moment[];
+  /** The lane of a part before them; undefined where nothing was ever said of it. */
+  lane(id: string): Lane | undefined;
+}
+
 /** What the walk of a procedure gives. */
 export interface Trace {
   /** Everything that fails, in the order in which it shows. */
@@ -47,6 +59,10 @@ export interface Trace {
   readonly start: ReadonlyMap<string, Lane>;
   readonly end: ReadonlyMap<string, Lane>;
   readonly moments: readonly Moment[];
+  /** The moments that change the lane of a part, found without going through the others. */
+  momentsOf(part: string): readonly Moment[];
+  /** All moments, a stretch at a time. */
+  readonly stretches: readonly Stretch[];
   /** The builds and ways that come to the end of the work; a rejected unit does not. */
   readonly alive: BuildSet;
   /** The whole document resolves: what is not there at the end is truly missing. */

@@ -4,6 +4,7 @@ import type { Instruction } from '../model/generated/types';
 import type { ItemRange } from '../syntax/node';
 import type { SyntaxDocument } from '../syntax/readDocument';
 import type { Asked } from './decisions';
+import type { NamesKnown } from './namesKnown';
 import type { Fork } from './trace';
 import type { UnitModel } from './unitModel';
 
@@ -19,8 +20,8 @@ export interface PlanAct {
   readonly asked: readonly Asked[];
   readonly resolved: boolean;
   readonly at: ItemRange;
-  /** Set where it is walked for the second time: the number of the loop that goes back before it. */
-  readonly loop: number | undefined;
+  /** Set where it is walked for the second time: the loop that goes back before it. */
+  readonly loop: Loop | undefined;
 }
 
 /** One thing of the walk in its turn: an instruction, a loop that leads nowhere, or a place where nobody knows what is meant. */
@@ -40,12 +41,47 @@ export interface Loop {
   readonly at: ItemRange;
 }
 
+/** What a step was laid out as. The same object as long as nothing that this depended on has changed. */
+export interface LaidStep {
+  readonly view: StepView;
+  readonly entries: readonly PlanEntry[];
+  readonly forks: readonly Fork[];
+  /** The ways on which the work has been broken off behind it. */
+  readonly deadAfter: BuildSet;
+  /** Nothing in it is of the wrong shape. */
+  readonly isSound: boolean;
+  readonly before: BeforeStep;
+  /** What it goes back through. */
+  readonly spans: readonly Span[];
+  /** It goes back to what is not found before it, and may be found behind it or nowhere. */
+  readonly isLost: boolean;
+}
+
+/** All that the layout of a step depends on besides its view and what it goes back through. */
+export interface BeforeStep {
+  readonly names: NamesKnown;
+  /** The ways on which the work has been broken off. */
+  readonly dead: BuildSet;
+  /** How many forks come before it. */
+  readonly forks: number;
+  /** Its text cannot be read as a whole. */
+  readonly isTorn: boolean;
+}
+
+/** The steps from the one that a step goes back to up to itself. */
+export interface Span {
+  readonly target: string;
+  readonly steps: readonly LaidStep[];
+}
+
 /** Everything that a walk depends on. Two walks of equal plans give the same, wherever the text stands. */
 export interface WalkPlan {
   readonly unit: UnitModel;
-  readonly entries: readonly PlanEntry[];
+  readonly steps: readonly LaidStep[];
   readonly forks: readonly Fork[];
-  readonly loops: readonly Loop[];
+  readonly names: NamesKnown;
+  /** Where a part would be renewed, and nothing renews it. */
+  readonly never: BuildSet;
   /** The ways that come to the end of the work. */
   readonly alive: BuildSet;
   /** The whole document resolves, so that what must be true at the end can be looked at. */
@@ -60,12 +96,13 @@ export function isSameGround(one: WalkPlan, other: WalkPlan): boolean {
     one.unit.family === other.unit.family &&
     one.unit.space === other.unit.space &&
     one.startsAndEnds === other.startsAndEnds &&
+    one.names.readings === other.names.readings &&
     one.stores.length === other.stores.length &&
     one.stores.every((document, i) => document === other.stores[i])
   );
 }
 
-/** Whether two entries do the same, wherever they stand. */
+/** Whether two entries do the same, wherever they stand and however often they are walked. */
 export function isSameEntry(one: PlanEntry | undefined, other: PlanEntry | undefined): boolean {
   if (one === other) return true;
   if (one === undefined || other === undefined || one.is !== other.is) return false;
@@ -73,7 +110,7 @@ export function isSameEntry(one: PlanEntry | undefined, other: PlanEntry | undef
   if (one.where !== other.where) return false;
   if (one.is === 'lost-loop' || other.is === 'lost-loop')
     return 'target' in one && 'target' in other && one.target === other.target;
-  if (one.fails !== other.fails || one.resolved !== other.resolved || one.loop !== other.loop) return false;
+  if (one.fails !== other.fails || one.resolved !== other.resolved) return false;
   if (one.asked.length !== other.asked.length) return false;
   if (one.asked.some((ask, i) => ask.outcome !== other.asked[i]?.outcome)) return false;
   return one.instruction === other.instruction || sourceOf(one.instruction) === sourceOf(other.instruction);

@@ -7,8 +7,8 @@ import { failuresOf } from './failuresOf';
 import { emptyLane, type Lane } from './lane';
 import { planOf } from './layOut';
 import { rewalk, type Walked } from './rewalk';
+import type { PlacedStretch, Values } from './stretch';
 import type { Fork, Moment, Trace } from './trace';
-import type { Transition } from './transition';
 import { UnitModel } from './unitModel';
 import { WalkState } from './walkState';
 
@@ -31,19 +31,18 @@ export function walkOf(procedure: ProcedureView): Trace | undefined {
   const known = traces.get(procedure);
   if (known !== undefined) return known.trace;
   const { family } = procedure;
-  const trace = family === undefined ? undefined : new WalkTrace(walkedOf(new UnitModel(procedure, family)));
+  const trace = family === undefined ? undefined : traceOf(new UnitModel(procedure, family));
   traces.set(procedure, { trace });
   return trace;
 }
 
-function walkedOf(unit: UnitModel): Walked {
+function traceOf(unit: UnitModel): Trace {
   const ground = groundOf(unit);
-  const plan = planOf(unit);
   const id = unit.procedure.document.uri;
   const earlier = ground.recent.find((one) => one.plan.unit.procedure.document.uri === id);
-  const walked = rewalk(plan, new WalkState(unit, ground.table), earlier);
+  const walked = rewalk(planOf(unit, earlier?.plan), new WalkState(unit, ground.table), earlier);
   ground.recent = [walked, ...ground.recent.filter((one) => one !== earlier)].slice(0, MOST);
-  return walked;
+  return new WalkTrace(walked, ground.table);
 }
 
 function groundOf({ family, space }: UnitModel): Ground {
@@ -54,10 +53,6 @@ function groundOf({ family, space }: UnitModel): Ground {
   return ground;
 }
 
-type Effect = Pick<Moment, 'lanes' | 'made'>;
-
-const effects = new WeakMap<Transition, Effect>();
-
 /** The trace of a walk; what a rule never asks for is worked out on demand only. */
 class WalkTrace implements Trace {
   readonly failures: readonly Failure[];
@@ -65,71 +60,46 @@ class WalkTrace implements Trace {
   readonly carriedOut: number;
   readonly alive: BuildSet;
   readonly whole: boolean;
+  readonly stretches: readonly PlacedStretch[];
   #moments: readonly Moment[] | undefined;
-  #lanes: { start: ReadonlyMap<string, Lane>; end: ReadonlyMap<string, Lane> } | undefined;
+  #start: ReadonlyMap<string, Lane> | undefined;
+  #end: ReadonlyMap<string, Lane> | undefined;
 
-  constructor(readonly walked: Walked) {
+  constructor(
+    readonly walked: Walked,
+    readonly table: CellTable,
+  ) {
     this.failures = failuresOf(walked);
     this.forks = walked.plan.forks;
     this.carriedOut = walked.carriedOut;
     this.alive = walked.plan.alive;
     this.whole = walked.plan.whole;
+    this.stretches = walked.stretches;
   }
 
   get moments(): readonly Moment[] {
-    this.#moments ??= this.walked.steps.flatMap((step, index) => this.#moment(step, index));
+    this.#moments ??= this.stretches.flatMap((stretch) => stretch.moments);
     return this.#moments;
   }
 
+  momentsOf(part: string): readonly Moment[] {
+    return this.stretches.flatMap((stretch) => stretch.momentsOf(part));
+  }
+
   get start(): ReadonlyMap<string, Lane> {
-    this.#lanes ??= this.#startAndEnd();
-    return this.#lanes.start;
+    const { stretches, after } = this.walked;
+    this.#start ??= this.#lanesIn(stretches[0]?.before ?? after);
+    return this.#start;
   }
 
   get end(): ReadonlyMap<string, Lane> {
-    this.#lanes ??= this.#startAndEnd();
-    return this.#lanes.end;
+    this.#end ??= this.#lanesIn(this.walked.after);
+    return this.#end;
   }
 
-  #moment(transition: Transition, index: number): Moment[] {
-    const entry = this.walked.plan.entries[index];
-    if (entry?.is !== 'act') return [];
-    const { step, instruction, where, at, loop } = entry;
-    const { reads, changes } = transition;
-    return [{ step, instruction, where, at, again: loop !== undefined, reads, changes, ...this.#effectOf(transition) }];
-  }
-
-  /** What a transition came to; transitions are taken over from one walk to the next, and this with them. */
-  #effectOf(transition: Transition): Effect {
-    const known = effects.get(transition);
-    if (known !== undefined) return known;
-    const made = transition.done.flatMap((one) => (one.what === 'measured' ? [one.part] : []));
-    const effect = { lanes: this.#lanesIn(transition), made };
-    effects.set(transition, effect);
-    return effect;
-  }
-
-  #startAndEnd(): { start: ReadonlyMap<string, Lane>; end: ReadonlyMap<string, Lane> } {
-    const { plan, start, steps } = this.walked;
-    const begin = new Map<string, Lane>(plan.unit.ids.map((id) => [id, emptyLane(plan.unit.space)]));
-    for (const [id, lane] of this.#lanesIn(start)) begin.set(id, lane);
-    const end = new Map(begin);
-    for (const step of steps) for (const [id, lane] of this.#effectOf(step).lanes) end.set(id, lane);
-    return { start: begin, end };
-  }
-
-  #lanesIn({ changes }: Transition): Map<string, Lane> {
-    const { names } = this.#table;
-    const lanes = new Map<string, Lane>();
-    for (const { cell, value } of changes) {
-      const name = names[cell];
-      if (name?.kind === 'lane') lanes.set(name.id, value as Lane);
-    }
-    return lanes;
-  }
-
-  get #table(): CellTable {
-    const { family, space } = this.walked.plan.unit;
-    return grounds.get(family)?.get(space)?.table ?? new CellTable();
+  #lanesIn(values: Values): ReadonlyMap<string, Lane> {
+    const { ids, space } = this.walked.plan.unit;
+    const lane = (id: string): Lane => (values[this.table.number('lane', id)] as Lane | undefined) ?? emptyLane(space);
+    return new Map(ids.map((id) => [id, lane(id)]));
   }
 }

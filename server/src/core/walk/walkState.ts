@@ -20,7 +20,7 @@ export interface Footprint {
 
 /** The whole unit at one moment: a lane for each part, and what was found out, measured and checked. */
 export class WalkState {
-  readonly values: (CellValue | undefined)[] = [];
+  values: (CellValue | undefined)[] = [];
   #reads = new Set<number>();
   #writes = new Map<number, CellValue | undefined>();
 
