@@ -30,6 +30,14 @@ const serverParts = [
   { source: 'server/src/node/pdf/pdfEngine.ts', output: 'server/dist/printing.js' },
 ].map((part) => ({ ...part, target: editorTarget }));
 
+/** The parts of the command line, of which most runs need one or none. */
+const commandParts = [
+  { source: 'server/src/cli/checking/checker.ts', output: 'server/dist/checking.js', inParts: true },
+  { source: 'server/src/cli/commands/otherCommands.ts', output: 'server/dist/commands.js' },
+].map((part) => ({ ...part, target: nodeTarget }));
+
+const parts = [...serverParts, ...commandParts];
+
 /** What is bundled. An entry whose source does not exist is skipped with a printed line. */
 export const entries = [
   { source: 'client/src/extension.ts', output: 'client/dist/extension.js', target: editorTarget },
@@ -40,7 +48,8 @@ export const entries = [
   { source: 'client/src/extension.browser.ts', output: 'client/dist/extension.browser.js', inBrowser: 'module' },
   { source: 'server/src/browser/worker.ts', output: 'server/dist/worker.js', inBrowser: 'script' },
   { source: 'server/src/browser/engineWorker.ts', output: 'server/dist/engineWorker.js', inBrowser: 'script' },
-  { source: 'server/src/cli/main.ts', output: 'server/dist/cli.js', target: nodeTarget, program: true },
+  { source: 'server/src/cli/main.ts', output: 'server/dist/cli.js', target: nodeTarget, program: true, inParts: true },
+  ...commandParts,
 ];
 
 // The native engine is optional and differs by platform, so it is looked for at run time and never bundled.
@@ -111,10 +120,10 @@ const leavesParts = {
   setup(bundle) {
     bundle.onResolve({ filter: /^\.\.?\// }, ({ kind, path, resolveDir }) => {
       if (kind !== 'dynamic-import') return undefined;
-      return beside(serverParts.find(({ source }) => fromRoot(source) === `${resolve(resolveDir, path)}.ts`));
+      return beside(parts.find(({ source }) => fromRoot(source) === `${resolve(resolveDir, path)}.ts`));
     });
     bundle.onResolve({ filter: /^[^.]/ }, ({ path }) =>
-      beside(serverParts.find(({ shares }) => path === shares || path === `${shares}/node`)),
+      beside(parts.find(({ shares }) => path === shares || path === `${shares}/node`)),
     );
   },
 };

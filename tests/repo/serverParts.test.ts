@@ -26,6 +26,11 @@ test('what serves asks for the printed sheet apart, and shares what speaks the p
   expect(askedBeside('server/dist/serving.js')).toEqual(['languageServer.js', 'printing.js']);
 });
 
+test('the entry of the command line asks for what checks, and for the other commands, only once they are needed', () => {
+  expect(askedBeside('server/dist/cli.js').toSorted()).toEqual(['checking.js', 'commands.js']);
+  expect(readFileSync(repoPath('server/dist/cli.js'), 'utf8').length).toBeLessThan(60_000);
+});
+
 test('every bundle is built from a source that exists, and is packed', () => {
   const packed = readFileSync(repoPath('.vscodeignore'), 'utf8').split('\n');
   const names = entries.filter(({ output }) => output.startsWith('server/')).map(({ output }) => basename(output));

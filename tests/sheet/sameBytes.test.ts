@@ -37,7 +37,7 @@ function printedWith({ program, cwd, env, lineEnd }: Surroundings): string {
 /** The program where no native engine is installed, so that it falls back on WebAssembly. */
 function programAlone(): string {
   const folder = temporaryFiles({});
-  for (const name of ['cli.js', 'typstWorker.js']) copyFileSync(join(DIST, name), join(folder, name));
+  for (const name of ['cli.js', 'commands.js', 'typstWorker.js']) copyFileSync(join(DIST, name), join(folder, name));
   symlinkSync(join(DIST, 'assets'), join(folder, 'assets'));
   const program = join(folder, 'cli.js');
   expect(() => createRequire(program).resolve('@myriaddreamin/typst-ts-node-compiler')).toThrow();

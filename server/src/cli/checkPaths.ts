@@ -2,14 +2,14 @@ import { accessSync, constants } from 'node:fs';
 import type { Finding } from '../core/rules/finding';
 import { LineIndex } from '../core/text/lineIndex';
 import { pathOfUri, readText, reasonOf, uriOfPath } from '../node/nodeFiles';
-import { type CheckedFile, FileChecker } from './checking/checkOne';
+import type { CheckedFile } from './checking/checkOne';
 import { CheckThreads, threadsFor } from './checking/checkThreads';
 import { FileDigests } from './checking/fileDigests';
 import { type PlainResult, type ToldResult, toldResult } from './checking/plainResult';
 import { cacheFolder, ResultCache } from './checking/resultCache';
 import type { FoundDocuments } from './findDocuments';
 import { CommandProblem } from './problem';
-import { bundledProgram, programDigest } from './program';
+import { bundledChecker, programDigest } from './program';
 
 /** What checking one document gave; its text is kept only as long as a report needs it. */
 export interface CheckedDocument {
@@ -66,14 +66,18 @@ async function* checkedFiles(
   roots: readonly string[],
   today: string,
 ): AsyncGenerator<CheckedFile> {
-  const program = bundledProgram();
+  if (paths.length === 0) return;
+  const program = bundledChecker();
   const count = program === undefined ? 0 : threadsFor(paths.length);
-  if (program !== undefined && count > 1) {
-    yield* new CheckThreads(program, count, roots, today).check(paths);
-    return;
-  }
+  // The threads are started first, so that they load the program while this one does.
+  const threads =
+    program === undefined || count < 1
+      ? undefined
+      : new CheckThreads(program, count, { witnessmark: 'check', roots, today });
+  const { FileChecker } = await import('./checking/checker');
   const checker = new FileChecker(roots, today);
-  for (const path of paths) yield await checker.check(path);
+  if (threads !== undefined) yield* threads.check(paths, checker);
+  else for (const path of paths) yield await checker.check(path);
 }
 
 /** Only the bundled program, whose bytes say what it is, remembers anything. */

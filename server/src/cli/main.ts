@@ -1,34 +1,26 @@
 import { nearest } from '../core/text/near';
-import { isCheckThread, runCheckThread } from './checking/checkThreads';
 import { CHECK_HELP, check } from './commands/check';
-import { EXPLAIN_HELP, explain } from './commands/explain';
-import { FORMAT_HELP, format } from './commands/format';
-import { RECORD_HELP, record } from './commands/record';
-import { REVIEW_HELP, review } from './commands/review';
-import { SERVE_HELP, serve } from './commands/serve';
-import { SHEET_HELP, sheet } from './commands/sheet';
-import { VERIFY_HELP, verify } from './commands/verify';
-import { WHERE_HELP, where } from './commands/where';
-import { CommandProblem } from './problem';
+import type { Command } from './commands/command';
+import { CommandProblem, isCommandProblem } from './problem';
 import { processTerminal, type Terminal } from './terminal';
 import { version } from './version';
 
-interface Command {
-  readonly help: string;
-  run(terminal: Terminal, args: readonly string[]): Promise<number> | number;
-}
+/** What runs most often comes with the entry; all that the others take is read once one of them is asked for. */
+const COMMANDS = {
+  check: async () => ({ help: CHECK_HELP, run: check }),
+  format: async () => (await others()).format,
+  review: async () => (await others()).review,
+  sheet: async () => (await others()).sheet,
+  record: async () => (await others()).record,
+  verify: async () => (await others()).verify,
+  where: async () => (await others()).where,
+  explain: async () => (await others()).explain,
+  serve: async () => (await others()).serve,
+} satisfies Record<string, () => Promise<Command>>;
 
-const COMMANDS: Readonly<Record<string, Command>> = {
-  check: { help: CHECK_HELP, run: check },
-  format: { help: FORMAT_HELP, run: format },
-  review: { help: REVIEW_HELP, run: review },
-  sheet: { help: SHEET_HELP, run: sheet },
-  record: { help: RECORD_HELP, run: record },
-  verify: { help: VERIFY_HELP, run: verify },
-  where: { help: WHERE_HELP, run: where },
-  explain: { help: EXPLAIN_HELP, run: explain },
-  serve: { help: SERVE_HELP, run: (_, args) => serve(args) },
-};
+async function others() {
+  return (await import('./commands/otherCommands')).OTHER_COMMANDS;
+}
 
 const HELP = `Witnessmark checks, previews and prints turbocharger rebuild procedures.
 
@@ -51,8 +43,9 @@ export async function run(terminal: Terminal, args: readonly string[]): Promise<
   try {
     return await dispatch(terminal, args);
   } catch (error) {
-    const message =
-      error instanceof CommandProblem ? error.message : `Something went wrong inside witnessmark: ${String(error)}`;
+    const message = isCommandProblem(error)
+      ? error.message
+      : `Something went wrong inside witnessmark: ${String(error)}`;
     terminal.err(`witnessmark: ${message}\n`);
     return 2;
   }
@@ -68,13 +61,17 @@ async function dispatch(terminal: Terminal, args: readonly string[]): Promise<nu
     terminal.out(`${version()}\n`);
     return 0;
   }
-  const command = Object.hasOwn(COMMANDS, name) ? COMMANDS[name] : undefined;
-  if (command === undefined) throw new CommandProblem(unknownCommand(name));
+  if (!isCommand(name)) throw new CommandProblem(unknownCommand(name));
+  const command: Command = await COMMANDS[name]();
   if (rest.includes('--help') || rest.includes('-h')) {
     terminal.out(command.help);
     return 0;
   }
   return command.run(terminal, rest);
+}
+
+function isCommand(name: string): name is keyof typeof COMMANDS {
+  return Object.hasOwn(COMMANDS, name);
 }
 
 function unknownCommand(name: string): string {
@@ -84,8 +81,7 @@ function unknownCommand(name: string): string {
 
 // A reader that stops early, such as a pager, is no fault.
 process.stdout.on('error', () => process.exit(0));
-if (isCheckThread()) runCheckThread();
-else if (require.main === module) {
+if (require.main === module) {
   run(processTerminal, process.argv.slice(2)).then((code) => {
     process.exitCode = code;
   });

@@ -1,13 +1,18 @@
+import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
-import { digestOf } from './checking/fileDigests';
+import { dirname, join } from 'node:path';
 
-/** The file that this program runs from, where it is the bundled one: other threads can be started from it. */
-export function bundledProgram(): string | undefined {
-  return typeof __filename === 'string' && /[\\/]cli\.js$/.test(__filename) ? __filename : undefined;
+/** The part of the bundled program that checks, where this is the bundled one: threads are started from it. */
+export function bundledChecker(): string | undefined {
+  const isBundled = typeof __filename === 'string' && /[\\/]cli\.js$/.test(__filename);
+  return isBundled ? join(dirname(__filename), 'checking.js') : undefined;
 }
 
-/** What tells this program from every other version of it. */
+/** What tells the checks of this program from those of every other version of it. */
 export function programDigest(): string | undefined {
-  const path = bundledProgram();
-  return path === undefined ? undefined : digestOf(readFileSync(path, 'utf8'));
+  const checker = bundledChecker();
+  if (checker === undefined) return undefined;
+  const hash = createHash('sha256');
+  for (const file of [__filename, checker]) hash.update(readFileSync(file));
+  return hash.digest('base64');
 }

@@ -1,74 +1,52 @@
 import { availableParallelism } from 'node:os';
-import { isMainThread, parentPort, Worker, workerData } from 'node:worker_threads';
+import { setImmediate } from 'node:timers/promises';
+import { Worker } from 'node:worker_threads';
 import { CommandProblem } from '../problem';
-import { type CheckedFile, FileChecker } from './checkOne';
+import { type Answered, type Asked, answerBy, type Ground } from './asked';
+import type { CheckedFile, FileChecker } from './checkOne';
 
-interface Ground {
-  readonly witnessmark: 'check';
-  readonly roots: readonly string[];
-  readonly today: string;
-}
-
-interface Asked {
-  readonly id: number;
-  readonly path: string;
-}
-
-type Answered = { readonly id: number } & ({ readonly file: CheckedFile } | { readonly problem: string });
-
-/** Below so many documents a second thread costs more than it saves: it has to load the program first. */
+/** Below so many documents for each, a further thread costs more than it saves: it has to load the program first. */
 const WORTH_A_THREAD = 60;
 /** So many documents are under way in each thread, so that none waits for the next. */
 const AHEAD = 3;
 const MOST_THREADS = 8;
 
-/** Whether this is a thread that was started to check documents. */
-export function isCheckThread(): boolean {
-  return !isMainThread && (workerData as Partial<Ground> | null)?.witnessmark === 'check';
-}
-
-/** Answers what the main thread asks, until it ends this one. */
-export function runCheckThread(): void {
-  const { roots, today } = workerData as Ground;
-  const checker = new FileChecker(roots, today);
-  parentPort?.on('message', async ({ id, path }: Asked) => {
-    const answer: Answered = await checker.check(path).then(
-      (file) => ({ id, file }),
-      (error: unknown) => ({ id, problem: error instanceof Error ? error.message : String(error) }),
-    );
-    parentPort?.postMessage(answer);
-  });
-}
-
-/** How many threads are worth starting beside none. */
+/** How many threads are worth starting beside the one that everything begins in. */
 export function threadsFor(documents: number): number {
-  return Math.min(MOST_THREADS, availableParallelism(), Math.floor(documents / WORTH_A_THREAD));
+  return Math.min(MOST_THREADS, availableParallelism(), Math.floor(documents / WORTH_A_THREAD)) - 1;
 }
 
-/** Checks files in threads of their own; what comes first is given first. */
+/**
+ * Checks files in this thread and in others beside it. Each takes the next file that nobody has begun with, so that no
+ * thread has to wait for another one; this one only looks at what the others have sent in between two files.
+ */
 export class CheckThreads {
   readonly #threads: readonly Worker[];
-  readonly #waiting = new Map<number, (answer: Answered) => void>();
+  readonly #answers = new Map<number, Answered>();
+  #paths: readonly string[] = [];
+  #next = 0;
+  #broken: string | undefined;
+  #arrived: () => void = () => {};
 
-  constructor(program: string, count: number, roots: readonly string[], today: string) {
-    const ground: Ground = { witnessmark: 'check', roots, today };
+  constructor(program: string, count: number, ground: Ground) {
     this.#threads = Array.from({ length: count }, () => new Worker(program, { workerData: ground }));
     for (const thread of this.#threads) {
-      thread.on('message', (answer: Answered) => this.#answered(answer));
+      thread.on('message', (answer: Answered) => {
+        this.#ask(thread);
+        this.#answered(answer);
+      });
       // A thread that breaks down must not leave anybody waiting.
       thread.on('error', (error) => this.#failed(error));
     }
   }
 
-  /** The results in the order of the paths, a few asked for beforehand. */
-  async *check(paths: readonly string[]): AsyncGenerator<CheckedFile> {
-    const ahead = this.#threads.length * AHEAD;
-    const asked: Promise<Answered>[] = [];
+  /** The results in the order of the paths. */
+  async *check(paths: readonly string[], checker: FileChecker): AsyncGenerator<CheckedFile> {
+    this.#paths = paths;
     try {
-      for (let next = 0; next < paths.length; next++) {
-        while (asked.length < Math.min(paths.length, next + ahead)) asked.push(this.#ask(asked.length, paths));
-        const answer = await asked[next];
-        if (answer === undefined) break;
+      for (let i = 0; i < AHEAD; i++) for (const thread of this.#threads) this.#ask(thread);
+      for (let wanted = 0; wanted < paths.length; wanted++) {
+        const answer = await this.#answerTo(wanted, checker);
         if ('problem' in answer) throw new CommandProblem(answer.problem);
         yield answer.file;
       }
@@ -77,20 +55,39 @@ export class CheckThreads {
     }
   }
 
-  #ask(id: number, paths: readonly string[]): Promise<Answered> {
-    return new Promise((resolve) => {
-      this.#waiting.set(id, resolve);
-      this.#threads[id % this.#threads.length]?.postMessage({ id, path: paths[id] ?? '' } satisfies Asked);
-    });
+  /** Checks what nobody has begun with until the answer is there. */
+  async #answerTo(wanted: number, checker: FileChecker): Promise<Answered> {
+    for (;;) {
+      const answer = this.#answers.get(wanted);
+      this.#answers.delete(wanted);
+      if (answer !== undefined) return answer;
+      if (this.#broken !== undefined) throw new CommandProblem(this.#broken);
+      const id = this.#take();
+      if (id === undefined) await new Promise<void>((resolve) => (this.#arrived = resolve));
+      else {
+        this.#answered(await answerBy(checker, { id, path: this.#paths[id] ?? '' }));
+        // What has arrived in the meantime is taken in.
+        await setImmediate();
+      }
+    }
+  }
+
+  #take(): number | undefined {
+    return this.#next < this.#paths.length ? this.#next++ : undefined;
+  }
+
+  #ask(thread: Worker): void {
+    const id = this.#take();
+    if (id !== undefined) thread.postMessage({ id, path: this.#paths[id] ?? '' } satisfies Asked);
   }
 
   #answered(answer: Answered): void {
-    this.#waiting.get(answer.id)?.(answer);
-    this.#waiting.delete(answer.id);
+    this.#answers.set(answer.id, answer);
+    this.#arrived();
   }
 
   #failed(error: unknown): void {
-    for (const id of [...this.#waiting.keys()])
-      this.#answered({ id, problem: `A thread broke down: ${String(error)}` });
+    this.#broken = `A thread broke down: ${String(error)}`;
+    this.#arrived();
   }
 }

@@ -1,11 +1,9 @@
 import { applySafeFixes } from '../applyFixes';
 import { type AtLeast, type CheckedDocument, checkPaths, isAtLeast } from '../checkPaths';
 import { type FoundDocuments, findDocuments } from '../findDocuments';
-import { changedSince } from '../history/changedSince';
 import { dayOption, oneOf, readOptions } from '../options';
 import { CommandProblem } from '../problem';
 import { jsonReport } from '../report/json';
-import { sarifReport } from '../report/sarif';
 import { type Counts, countText, findingText, plural, shown } from '../report/text';
 import type { Terminal } from '../terminal';
 import { version } from '../version';
@@ -41,19 +39,24 @@ export async function check(terminal: Terminal, args: readonly string[]): Promis
   const format = oneOf('format', values.format, ['text', 'json', 'sarif'], 'text');
   const least = oneOf('at-least', values['at-least'], ['error', 'warning', 'info'], 'warning');
   const today = dayOption(values.on);
-  const found = narrowed(findDocuments(positionals), values['changed-since']);
+  const found = await narrowed(findDocuments(positionals), values['changed-since']);
   const options = { today, remember: values['no-cache'] !== true };
   if (values.fix === true) reportFixes(terminal, await applySafeFixes(found, today));
   if (format === 'text') return checkAsText(terminal, checkPaths(found, options), least, values.working === true);
   const documents: CheckedDocument[] = [];
   for await (const document of checkPaths(found, options)) documents.push(atLeast(document, least));
-  terminal.out(format === 'json' ? jsonReport(documents) : sarifReport(documents, version()));
+  terminal.out(format === 'json' ? jsonReport(documents) : (await checker()).sarifReport(documents, version()));
   return documents.some((document) => document.result.findings.length > 0) ? 1 : 0;
 }
 
 /** A folder in which nothing is reached is clean. */
-function narrowed(found: FoundDocuments, revision: string | boolean | undefined): FoundDocuments {
-  return typeof revision === 'string' ? changedSince(found, revision) : found;
+async function narrowed(found: FoundDocuments, revision: string | boolean | undefined): Promise<FoundDocuments> {
+  return typeof revision === 'string' ? (await checker()).changedSince(found, revision) : found;
+}
+
+/** What checks, and what few runs need: where nothing has changed, it need not be loaded. */
+function checker(): Promise<typeof import('../checking/checker')> {
+  return import('../checking/checker');
 }
 
 /** Writes findings as they come, so that a long run shows what it does. */
