@@ -1,35 +1,27 @@
-import type { Disarmed } from './disarm';
+import type { ItemReader } from './itemReader';
 import type { Item, ItemRange, ListNode, MapNode, Node, Pair, SyntaxProblem } from './node';
 import type { Piece } from './split';
 
 export interface ComposedRoot {
   readonly root: MapNode | undefined;
   readonly other: Node | undefined;
-  readonly items: readonly Item[];
-  /** Where each item starts. */
-  readonly bases: readonly number[];
   readonly problems: readonly SyntaxProblem[];
 }
 
 /** Reads the pieces and puts them together again as one tree. */
-export function composeRoot(safe: Disarmed, pieces: readonly Piece[], read: (text: string) => Item): ComposedRoot {
-  const composer = new RootComposer(safe, read);
+export function composeRoot(pieces: readonly Piece[], reader: ItemReader): ComposedRoot {
+  const composer = new RootComposer(reader);
   const pairs = composer.pairs(pieces);
-  const [first] = composer.items;
+  const [first] = reader.items;
   const other = pairs.length === 0 ? first?.root : undefined;
   const root = first !== undefined && other === undefined ? mapOf(pairs, first) : undefined;
-  return { root, other, items: composer.items, bases: composer.bases, problems: composer.problems };
+  return { root, other, problems: composer.problems };
 }
 
 class RootComposer {
-  readonly items: Item[] = [];
-  readonly bases: number[] = [];
   readonly problems: SyntaxProblem[] = [];
 
-  constructor(
-    readonly safe: Disarmed,
-    readonly readText: (text: string) => Item,
-  ) {}
+  constructor(readonly reader: ItemReader) {}
 
   pairs(pieces: readonly Piece[]): Pair[] {
     const pairs: Pair[] = [];
@@ -39,8 +31,8 @@ class RootComposer {
 
   #pairsOf(piece: Piece): readonly Pair[] {
     if (piece.kind === 'entry') return [];
-    if (piece.kind === 'leaf') return pairsIn(this.#read(piece.first, piece.end).root);
-    const header = this.#read(piece.line, piece.line + 1);
+    if (piece.kind === 'leaf') return pairsIn(this.reader.read(piece.first, piece.end).root);
+    const header = this.reader.read(piece.line, piece.line + 1);
     const key = pairsIn(header.root)[0]?.key;
     if (key === undefined) return [];
     const value =
@@ -52,16 +44,16 @@ class RootComposer {
     const items: Node[] = [];
     for (const piece of pieces) {
       if (piece.kind === 'entry') {
-        const first = this.items.length;
+        const first = this.reader.items.length;
         const pairs = this.pairs(piece.pieces);
-        items.push(mapOf(pairs, this.items[first] ?? header));
+        items.push(mapOf(pairs, this.reader.items[first] ?? header));
       } else if (piece.kind === 'leaf') for (const item of this.#listItems(piece)) items.push(item);
     }
     return { ...wholeOf(header), kind: 'list', remembered: undefined, flow: false, items };
   }
 
   #listItems(piece: Piece & { kind: 'leaf' }): readonly Node[] {
-    const item = this.#read(piece.first, piece.end);
+    const item = this.reader.read(piece.first, piece.end);
     if (piece.misplaced) {
       const range = { item, from: 0, to: firstLineLength(item.text) };
       this.problems.push({
@@ -71,15 +63,6 @@ class RootComposer {
       });
     }
     return item.root?.kind === 'list' ? item.root.items : item.root === undefined ? [] : [item.root];
-  }
-
-  #read(first: number, end: number): Item {
-    const { lines, text } = this.safe;
-    const start = lines[first]?.start ?? 0;
-    const item = this.readText(text.slice(start, lines[end - 1]?.end ?? start));
-    this.items.push(item);
-    this.bases.push(start);
-    return item;
   }
 }
 

@@ -1,51 +1,47 @@
+import { type ItemSource, ItemsByText, ItemsInPlace, NO_ITEMS } from './itemSource';
+import { type KeptLines, linesAfter } from './keptLines';
+import { type Lines, linesOf } from './lines';
 import type { Item } from './node';
-import { readItem } from './readItem';
+
+/** One reading of a text: its items in the order in which they stand, and the lines that each covers. */
+export interface Reading {
+  readonly text: string;
+  readonly lines: Lines;
+  readonly items: readonly Item[];
+  /** The first line of each item. */
+  readonly firsts: readonly number[];
+  /** The line behind the last one of each item. */
+  readonly ends: readonly number[];
+}
 
 /**
- * Remembers the items of the last reading of one document by their text. Where the same text stands twice in a
- * document, each place has its own item, so that an item always has one place.
+ * Remembers the last reading of one document, so that the next one looks only at what an edit has touched. An item whose
+ * lines are all the same stays the same object, wherever they moved; so does one that was moved within the edit.
+ * Where the same text stands twice in a document, each place has its own item, so that an item always has one place.
  */
 export class ReadingMemo {
-  #last: KnownItems = new Map();
+  #last: Reading | undefined;
+  #loose: readonly Item[] = [];
 
   /** A memo that remembers the items of a document, so that another text of it is read without reading them again. */
   static holding(items: readonly Item[]): ReadingMemo {
     const memo = new ReadingMemo();
-    for (const item of items) add(memo.#last, item.text, item, memo.#last.get(item.text));
+    memo.#loose = items;
     return memo;
   }
 
-  startReading(): { read(text: string): Item; finish(): void } {
+  /** The lines of the text that is read next, and the items that it may take over. */
+  startReading(text: string): { readonly lines: Lines; readonly source: ItemSource } {
     const last = this.#last;
-    const now: KnownItems = new Map();
-    return {
-      read: (text) => {
-        const known = now.get(text);
-        const item = itemAt(last.get(text), countOf(known)) ?? readItem(text);
-        add(now, text, item, known);
-        return item;
-      },
-      finish: () => {
-        this.#last = now;
-      },
-    };
+    if (last !== undefined) {
+      const kept: KeptLines = linesAfter(last, text);
+      return { lines: kept.lines, source: new ItemsInPlace(last, kept) };
+    }
+    return { lines: linesOf(text), source: this.#loose.length > 0 ? new ItemsByText(() => this.#loose) : NO_ITEMS };
   }
-}
 
-/** Items by their text. Nearly every text stands once, and then needs no list. */
-type KnownItems = Map<string, Item | Item[]>;
-
-function countOf(known: Item | Item[] | undefined): number {
-  if (known === undefined) return 0;
-  return Array.isArray(known) ? known.length : 1;
-}
-
-function itemAt(known: Item | Item[] | undefined, place: number): Item | undefined {
-  if (Array.isArray(known)) return known[place];
-  return place === 0 ? known : undefined;
-}
-
-function add(items: KnownItems, text: string, item: Item, known: Item | Item[] | undefined): void {
-  if (Array.isArray(known)) known.push(item);
-  else items.set(text, known === undefined ? item : [known, item]);
+  finishReading(reading: Reading): void {
+    this.#last = reading;
+    this.#loose = [];
+  }
 }

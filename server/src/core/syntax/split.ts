@@ -1,5 +1,5 @@
 import type { Cut, CutPlan } from './cutPlan';
-import { type Line, opensListEntry } from './lines';
+import { hasMark, type Lines, lineEnd, Mark } from './lines';
 
 /**
  * The document cut by lines alone. A leaf is text to be read alone; an opened key stands on its own line and holds the
@@ -20,113 +20,119 @@ interface Region {
   readonly end: number;
 }
 
-/** Cuts the lines of a document; the same lines always give the same pieces, whatever stood there before. */
-export function split(text: string, lines: readonly Line[], plan: CutPlan): Piece[] {
+/**
+ * Cuts the lines of a document; the same lines always give the same pieces, whatever stood there before. All of it is cut
+ * for every key that is pressed: one line may change where everything behind it belongs, and going through the numbers
+ * costs less than knowing whether it does.
+ */
+export function split(text: string, lines: Lines, plan: CutPlan): Piece[] {
   const splitter = new Splitter(text, lines);
-  const region = { first: 0, end: lines.length };
+  const region = { first: 0, end: lines.starts.length };
   const start = splitter.firstContent(region);
   if (start === undefined) return [];
-  return splitter.map(region, lines[start]?.indent ?? 0, plan, false);
+  return splitter.map(region, lines.indents[start] ?? 0, plan, false);
 }
 
 class Splitter {
   constructor(
     readonly text: string,
-    readonly lines: readonly Line[],
+    readonly lines: Lines,
   ) {}
 
   /** Cuts a map at its keys. `dashed`: its first key stands behind the dash of the list entry that it is. */
   map(region: Region, indent: number, plan: CutPlan, dashed: boolean): Piece[] {
-    const starts = this.#starts(
-      region,
-      (line, index) => (dashed && index === region.first) || this.#isKey(line, indent),
-    );
+    const starts = this.#keyLines(region, indent, dashed);
     const first = this.firstContent(region);
     if (first !== undefined && starts[0] !== first) starts.unshift(first);
-    return this.#regions(starts, region.end).flatMap((entry) => this.#entry(entry, indent, plan));
+    return starts.map((start, i) => this.#entry({ first: start, end: starts[i + 1] ?? region.end }, indent, plan));
   }
 
-  #entry(entry: Region, indent: number, plan: CutPlan): Piece[] {
+  #entry(entry: Region, indent: number, plan: CutPlan): Piece {
     const key = this.#openKey(entry.first);
     const cut = key === undefined ? undefined : plan[key];
     const inside = { first: entry.first + 1, end: entry.end };
     const child = this.firstContent(inside);
-    const line = child === undefined ? undefined : this.lines[child];
-    if (cut === undefined || line === undefined) return [this.#leaf(entry)];
+    if (cut === undefined || child === undefined) return this.#leaf(entry);
+    const childIndent = this.lines.indents[child] ?? 0;
+    const isList = this.#is(child, Mark.DASH);
     if (cut === 'entries') {
-      if (line.indent <= indent || opensListEntry(this.text, line) || isFlowStart(line)) return [this.#leaf(entry)];
-      const pieces = this.map(inside, line.indent, {}, false);
-      return [{ kind: 'opened', line: entry.first, container: 'map', pieces }];
+      if (childIndent <= indent || isList || this.#is(child, Mark.FLOW)) return this.#leaf(entry);
+      const pieces = this.map(inside, childIndent, {}, false);
+      return { kind: 'opened', line: entry.first, container: 'map', pieces };
     }
-    if (!opensListEntry(this.text, line) || line.indent < indent) return [this.#leaf(entry)];
-    return [
-      { kind: 'opened', line: entry.first, container: 'list', pieces: this.#list(inside, line.indent, indent, cut) },
-    ];
+    if (!isList || childIndent < indent) return this.#leaf(entry);
+    return {
+      kind: 'opened',
+      line: entry.first,
+      container: 'list',
+      pieces: this.#list(inside, childIndent, indent, cut),
+    };
   }
 
   /** Cuts a list at its dashes; a dash that stands too far left still opens an entry, and is said to be misplaced. */
   #list(region: Region, indent: number, parentIndent: number, cut: Cut): Piece[] {
-    const isStart = (line: Line): boolean =>
-      line.indent <= indent && line.indent >= parentIndent && opensListEntry(this.text, line);
-    const regions = this.#regions(this.#starts(region, isStart), region.end);
-    return regions.map((entry): Piece => {
-      const misplaced = this.lines[entry.first]?.indent !== indent;
+    const starts = this.#dashLines(region, indent, parentIndent);
+    return starts.map((first, i): Piece => {
+      const entry = { first, end: starts[i + 1] ?? region.end };
+      const misplaced = this.lines.indents[first] !== indent;
       if (cut === 'items' || cut === 'entries' || misplaced) return this.#leaf(entry, misplaced);
-      return { kind: 'entry', pieces: this.map(entry, this.#indentBehindDash(entry.first), cut, true) };
+      return { kind: 'entry', pieces: this.map(entry, this.#indentBehindDash(first), cut, true) };
     });
   }
 
   firstContent(region: Region): number | undefined {
-    for (let i = region.first; i < region.end; i++) if (this.lines[i]?.trivia === false) return i;
+    for (let i = region.first; i < region.end; i++) if (!this.#is(i, Mark.TRIVIA)) return i;
     return undefined;
   }
 
-  #starts(region: Region, isStart: (line: Line, index: number) => boolean): number[] {
+  #keyLines(region: Region, indent: number, dashed: boolean): number[] {
+    const { indents } = this.lines;
     const starts: number[] = [];
     for (let i = region.first; i < region.end; i++) {
-      const line = this.lines[i];
-      if (line !== undefined && !line.trivia && isStart(line, i)) starts.push(i);
+      if (dashed && i === region.first && !this.#is(i, Mark.TRIVIA)) starts.push(i);
+      // Nearly every line is indented more, so that is asked first.
+      else if ((indents[i] ?? 0) <= indent && !this.#is(i, Mark.TRIVIA | Mark.NO_KEY | Mark.DASH)) starts.push(i);
     }
     return starts;
   }
 
-  #regions(starts: readonly number[], end: number): Region[] {
-    return starts.map((first, i) => ({ first, end: starts[i + 1] ?? end }));
+  #dashLines(region: Region, indent: number, parentIndent: number): number[] {
+    const { indents } = this.lines;
+    const starts: number[] = [];
+    for (let i = region.first; i < region.end; i++) {
+      const own = indents[i] ?? 0;
+      if (own <= indent && own >= parentIndent && this.#is(i, Mark.DASH)) starts.push(i);
+    }
+    return starts;
   }
 
-  #isKey(line: Line, indent: number): boolean {
-    if (line.indent > indent || line.first === '\t' || line.first === '}' || line.first === ']') return false;
-    return !opensListEntry(this.text, line);
+  #is(line: number, mark: number): boolean {
+    return hasMark(this.lines, line, mark);
   }
 
   /** The key of a line that holds a key and nothing else, so that what it holds stands on the lines below. */
   #openKey(index: number): string | undefined {
-    const line = this.lines[index];
-    if (line === undefined) return undefined;
-    return /^[ ]*(?:-[ ]+)?([\w-]+):[ \t]*(?:#.*)?$/.exec(this.text.slice(line.start, line.end))?.[1];
+    const line = this.text.slice(this.lines.starts[index], lineEnd(this.lines, index));
+    return /^[ ]*(?:-[ ]+)?([\w-]+):[ \t]*(?:#.*)?$/.exec(line)?.[1];
   }
 
   #indentBehindDash(index: number): number {
-    const line = this.lines[index];
-    if (line === undefined) return 0;
-    let at = line.start + line.indent + 1;
-    while (at < line.end && this.text.charCodeAt(at) === 32) at++;
-    return at - line.start;
+    const start = this.lines.starts[index] ?? 0;
+    const end = lineEnd(this.lines, index);
+    let at = start + (this.lines.indents[index] ?? 0) + 1;
+    while (at < end && this.text.charCodeAt(at) === 32) at++;
+    return at - start;
   }
 
   /** Comments and blank lines behind an item belong to no item, unless they stand deep enough to be part of a text. */
   #leaf(region: Region, misplaced = false): Piece {
-    const indent = this.lines[region.first]?.indent ?? 0;
-    let end = region.end;
-    while (end > region.first + 1) {
-      const line = this.lines[end - 1];
-      if (line === undefined || !line.trivia || (line.first !== '' && line.indent > indent)) break;
+    const { indents } = this.lines;
+    const indent = indents[region.first] ?? 0;
+    let { end } = region;
+    while (end > region.first + 1 && this.#is(end - 1, Mark.TRIVIA)) {
+      if (!this.#is(end - 1, Mark.BLANK) && (indents[end - 1] ?? 0) > indent) break;
       end--;
     }
     return { kind: 'leaf', first: region.first, end, misplaced };
   }
-}
-
-function isFlowStart(line: Line): boolean {
-  return line.first === '{' || line.first === '[';
 }

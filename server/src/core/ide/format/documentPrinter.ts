@@ -88,7 +88,7 @@ export class DocumentPrinter {
     for (let i = first; i < this.#layout.lines.length; i++) {
       const line = this.#layout.lines[i];
       if (line?.trivia !== true) break;
-      if (line.first === '' || this.#layout.textOf(i).trim() === '') continue;
+      if (this.#layout.textOf(i).trim() === '') continue;
       if (line.indent < column) break;
       end = i + 1;
     }

@@ -1,6 +1,6 @@
 import { CUT_PLANS } from '../../syntax/cutPlan';
 import { disarm } from '../../syntax/disarm';
-import { linesOf, type Line as SourceLine } from '../../syntax/lines';
+import { hasMark, lineEnd, linesOf, Mark } from '../../syntax/lines';
 import type { Item } from '../../syntax/node';
 import type { SyntaxDocument } from '../../syntax/readDocument';
 import { type Piece, split } from '../../syntax/split';
@@ -9,6 +9,15 @@ import { type Piece, split } from '../../syntax/split';
 export interface LineRange {
   readonly first: number;
   readonly end: number;
+}
+
+/** A line of the text: offsets without its line end, and how far it is indented by spaces. */
+export interface SourceLine {
+  readonly start: number;
+  readonly end: number;
+  readonly indent: number;
+  /** Blank, or nothing but a comment. */
+  readonly trivia: boolean;
 }
 
 /** A document cut into its pieces, with the items that were read from them. */
@@ -24,9 +33,15 @@ export class Layout {
   constructor(document: SyntaxDocument) {
     this.#document = document;
     const { text } = document;
-    const safe = disarm(text, linesOf(text, text.charCodeAt(0) === 0xfeff ? 1 : 0));
-    this.lines = safe.lines;
-    this.pieces = split(safe.text, safe.lines, CUT_PLANS[document.kind]);
+    const lines = linesOf(text);
+    const safe = disarm(text, lines);
+    this.lines = Array.from(lines.starts, (start, i) => ({
+      start,
+      end: lineEnd(lines, i),
+      indent: lines.indents[i] ?? 0,
+      trivia: hasMark(lines, i, Mark.TRIVIA),
+    }));
+    this.pieces = split(safe.text, lines, CUT_PLANS[document.kind]);
     this.isMixed = safe.disarmed.some(({ what }) => what !== 'start-marker');
     const startOf = (item: Item) => document.spanOf({ item, from: 0, to: 0 }).start;
     this.#items = new Map(document.items.map((item) => [startOf(item), item]));
