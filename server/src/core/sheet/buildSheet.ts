@@ -61,7 +61,7 @@ export function buildSheet(procedure: ProcedureView, picked: PickedSet, options:
   const context = contextFor(procedure, picked, options, plan);
   const work = walkedWork(procedure, picked.set);
   const loose = looseEndsOf(work, context);
-  const phases = phasesOf(plan, memoryFor(procedure, plan), loose, context);
+  const phases = phasesOf(plan, memoryFor(plan, context), loose, context);
   const temporaries = temporaryLines(work, context);
   const fates = fatesOf(work, context);
   const kits = kitLists(context);
@@ -128,12 +128,13 @@ function contextFor(procedure: ProcedureView, picked: PickedSet, options: SheetO
   };
 }
 
-function memoryFor({ family, space }: ProcedureView, plan: Plan): Memory {
+function memoryFor(plan: Plan, { procedure, uses }: BuildContext): Memory {
+  const { family, space } = procedure;
   return {
-    discarded: discardedRefs(plan, family),
-    spunOff: spunOff(plan, space),
-    renewals: renewalBoxes(plan, family),
-    rounds: roundsOf(plan.steps),
+    discarded: discardedRefs(uses.fitting, family),
+    spunOff: spunOff(uses.fitting, space),
+    renewals: renewalBoxes(plan, uses.fitting, family),
+    rounds: roundsOf(plan.steps, uses.goingBack),
   };
 }
 

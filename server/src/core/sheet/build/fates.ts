@@ -2,7 +2,7 @@ import type { BuildSet } from '../../builds';
 import type { Lane } from '../../walk/lane';
 import type { FateGroup, FateKind, FateLine } from '../sheet';
 import type { BuildContext } from './buildContext';
-import { type Change, changesOf, making, placesOf } from './changes';
+import { type Change, lastMaking, placesOf } from './changes';
 import { oneNumber } from './pieceCounts';
 import type { WalkedWork } from './walkedWork';
 
@@ -25,9 +25,8 @@ function fatesOfPart(part: string, work: WalkedWork, context: BuildContext): { k
   if (lane === undefined) return [];
   const where = touchedIn(part, lane, work);
   if (where.isEmpty) return [];
-  const changes = changesOf(part, work);
   return [...kindsOf(part, lane, where, work)].flatMap(([kind, set]) =>
-    set.isEmpty ? [] : [{ kind, line: lineOf(part, kind, set, changes, work, context) }],
+    set.isEmpty ? [] : [{ kind, line: lineOf(part, kind, set, work, context) }],
   );
 }
 
@@ -77,26 +76,19 @@ const MADE_BY: { readonly [Kind in FateKind]?: (lane: Lane) => BuildSet } = {
   discarded: (lane) => lane.scrapped,
 };
 
-function lineOf(
-  part: string,
-  kind: FateKind,
-  where: BuildSet,
-  changes: readonly Change[],
-  { known, end }: WalkedWork,
-  context: BuildContext,
-): FateLine {
+function lineOf(part: string, kind: FateKind, where: BuildSet, work: WalkedWork, context: BuildContext): FateLine {
   const { names, conditions, writing } = context;
   const made = MADE_BY[kind];
-  const makers = made === undefined ? [] : making(changes, made, where);
+  const maker = made === undefined ? undefined : lastMaking(part, made, where, work);
   const name = names.part(part, where);
-  const number = oneNumber(end.get(part)?.pieces ?? new Map(), where) ?? name.count ?? 1;
-  const condition = conditions.condition(where, known);
-  const to = destination(makers.at(-1), context);
+  const number = oneNumber(work.end.get(part)?.pieces ?? new Map(), where) ?? name.count ?? 1;
+  const condition = conditions.condition(where, work.known);
+  const to = destination(maker, context);
   return {
     part: writing.phrases.pieces(name, number),
     ...(condition === undefined ? {} : { condition }),
     ...(to === undefined ? {} : { to }),
-    at: placesOf(makers.slice(-1), context),
+    at: placesOf(maker === undefined ? [] : [maker], context),
   };
 }
 

@@ -1,6 +1,8 @@
 import type { PortCaps } from '../recordSheet';
-import type { BeforeLine, Instruction, SheetFigure, SheetPhase } from '../sheet';
+import type { BeforeLine, SheetPhase } from '../sheet';
 import type { BuildContext } from './buildContext';
+import { gatheredByStep } from './byStep';
+import { instructionsIn } from './steps';
 
 /** The caps that the last steps leave on the ports, for whoever fits the unit to count. */
 export function portCapsOf(context: BuildContext): PortCaps[] {
@@ -16,17 +18,16 @@ export function figuresNotNeeded(
   phases: readonly SheetPhase[],
   { procedure, names }: BuildContext,
 ): string[] {
-  const steps = phases.flatMap((phase) => phase.steps);
   const shown = new Set([
     ...before.map((line) => (line.kind === 'figure' ? line.figure.id : undefined)),
-    ...steps.flatMap((step) => step.figures.map(({ id }) => id)),
-    ...steps.flatMap((step) => step.instructions.flatMap(figuresIn).map((figure) => figure?.id)),
+    ...figuresShown(phases),
   ]);
   return (procedure.value.figures ?? []).flatMap(({ id, value }) =>
     shown.has(id.id) ? [] : [names.written(value.caption) ?? names.written(value.alt) ?? id.id],
   );
 }
 
-function figuresIn(instruction: Instruction): (SheetFigure | undefined)[] {
-  return [instruction.figure, ...(instruction.ifNot?.instructions ?? []).flatMap(figuresIn)];
-}
+const figuresShown = gatheredByStep((step): string[] => [
+  ...step.figures.map(({ id }) => id),
+  ...instructionsIn(step).flatMap(({ figure }) => figure?.id ?? []),
+]);

@@ -1,58 +1,60 @@
+import type { ProcedureView } from '../../analysis/procedureView';
 import type { BuildSet } from '../../builds';
 import type { Phase } from '../../model/generated/types';
 import type { Lane } from '../../walk/lane';
+import type { Moment } from '../../walk/trace';
 import { capital } from '../sentences/grammar';
 import type { LooseEnd, LooseNeed, SingleSetting, TorqueSetting } from '../sheet';
 import type { BuildContext } from './buildContext';
-import { changesOf, placesOf } from './changes';
+import { changesOf, laneAt, type MomentPlace, placesOf } from './changes';
 import { combined, oneNumber } from './pieceCounts';
 import { settingOf } from './torque';
-import type { Lanes, WalkedWork } from './walkedWork';
+import type { WalkedWork } from './walkedWork';
 
 /** What is in place and not tight as each phase ends, for whoever goes on from there. */
 export function looseEndsOf(work: WalkedWork | undefined, context: BuildContext): ReadonlyMap<Phase, LooseEnd[]> {
   const byPhase = new Map<Phase, LooseEnd[]>();
   if (work === undefined) return byPhase;
-  const lanes = new Map(work.start);
-  let next = 0;
-  for (const phase of context.procedure.value.phases ?? []) {
-    // A moment that is remembered from before a change elsewhere knows its step as it is, and its phase as it was.
-    const steps = new Set(phase.steps ?? []);
-    for (let moment = work.moments[next]; moment !== undefined; moment = work.moments[next]) {
-      if (!moment.again && !steps.has(moment.step.step)) break;
-      for (const [part, lane] of moment.lanes) lanes.set(part, lane);
-      next += 1;
-    }
-    const after = { lanes: new Map(lanes), from: next };
-    byPhase.set(
-      phase,
-      // A fastener without a torque of the family can get one in the work.
-      work.unit.ids.flatMap((part) => endsOf(part, context.uses.tightened.has(part), after, work, context)),
-    );
+  const ends = endsOfPhases(context.procedure, work);
+  for (const [phase, end] of ends) {
+    // A fastener without a torque of the family can get one in the work.
+    const all = work.unit.ids.flatMap((part) => endsOf(part, context.uses.tightened.has(part), end, work, context));
+    byPhase.set(phase, all);
   }
   return byPhase;
 }
 
-interface After {
-  readonly lanes: Lanes;
-  /** The place of the first moment that comes later. */
-  readonly from: number;
+/** Where each phase ends among the moments of the work. What is done over again belongs to the phase that goes back. */
+function endsOfPhases({ phases }: ProcedureView, { stretches }: WalkedWork): Map<Phase, MomentPlace> {
+  const ends = new Map<Phase, MomentPlace>();
+  let [stretch, moments] = [0, 0];
+  for (const { phase, steps: views } of phases) {
+    // A moment that is remembered from before a change elsewhere knows its step as it is, and its phase as it was.
+    const steps = new Set(views.map(({ step }) => step));
+    const isHere = (moment: Moment) => moment.again || steps.has(moment.step.step);
+    for (let here = stretches[stretch]; here !== undefined; here = stretches[stretch]) {
+      const next = here.moments.findIndex((moment, place) => place >= moments && !isHere(moment));
+      moments = Math.max(0, next);
+      if (next >= 0) break;
+      stretch += 1;
+    }
+    ends.set(phase, { stretch, moments });
+  }
+  return ends;
 }
 
 /** One line for each way in which the fastener is made tight later, or comes off again. */
-function endsOf(part: string, isTurned: boolean, after: After, work: WalkedWork, context: BuildContext): LooseEnd[] {
-  const { unit, moments, known } = work;
+function endsOf(part: string, isTurned: boolean, at: MomentPlace, work: WalkedWork, context: BuildContext): LooseEnd[] {
+  const { unit, known } = work;
   const looseIn = (lane: Lane): BuildSet => {
     if (isTurned || unit.hasTorque(part)) return lane.partly.minus(lane.torqued);
     return unit.isRing(part) || unit.isClamp(part) ? lane.partly.and(lane.released) : unit.space.nothing;
   };
-  const lane = after.lanes.get(part);
-  if (lane === undefined) return [];
+  const lane = laneAt(part, work, at);
   let rest = looseIn(lane).and(known);
-  if (rest.isEmpty) return [];
   const ends: LooseEnd[] = [];
-  const later = changesOf(part, { ...work, start: after.lanes, moments: moments.slice(after.from) });
-  for (const change of later) {
+  if (rest.isEmpty) return ends;
+  for (const change of changesOf(part, work, at)) {
     const settled = rest.minus(looseIn(change.after));
     if (settled.isEmpty) continue;
     const { instruction } = change.moment;
@@ -61,8 +63,8 @@ function endsOf(part: string, isTurned: boolean, after: After, work: WalkedWork,
     const need: LooseNeed = isOff ? { kind: 'off' } : needOf(part, values, settled, work, context);
     ends.push({ ...lineOf(part, lane, settled, work, context), need, at: placesOf([change], context) });
     rest = rest.minus(settled);
+    if (rest.isEmpty) return ends;
   }
-  if (rest.isEmpty) return ends;
   const need = needOf(part, undefined, rest, work, context);
   return [...ends, { ...lineOf(part, lane, rest, work, context), need, at: [] }];
 }

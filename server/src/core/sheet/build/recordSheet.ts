@@ -2,6 +2,7 @@ import type { Phase, Tool } from '../../model/generated/types';
 import type { BatchRow, DecisionRow, GaugeRow, SheetRecord, SignOff } from '../recordSheet';
 import type { ConsumableLine, LooseEnd, SheetPhase, ToolLine } from '../sheet';
 import type { BuildContext } from './buildContext';
+import { gatheredByStep } from './byStep';
 import { benchParts } from './fates';
 import { serialRows } from './serials';
 import { conditioned } from './uses';
@@ -48,7 +49,7 @@ export function recordOf(
     decisions: decisionRows(work, context),
     gauges: tools.flatMap((tool) => gaugeRow(tool, context)),
     batches: consumables.flatMap((line) => batchRow(line, context)),
-    signOffs: phases.flatMap(signOffsOf),
+    signOffs: signOffsIn(phases),
     ...(work === undefined || last === undefined ? {} : { looseAtEnd: loose.get(last) ?? [] }),
   };
 }
@@ -78,10 +79,8 @@ function batchRow({ id, name, expires }: ConsumableLine, context: BuildContext):
   return [{ name, at, ...(expires === undefined ? {} : { expires }) }];
 }
 
-function signOffsOf({ steps }: SheetPhase): SignOff[] {
-  return steps.flatMap(({ number, id, title, sign, condition }) =>
-    sign === undefined
-      ? []
-      : [{ step: number, stepId: id, title, who: sign, ...(condition === undefined ? {} : { condition }) }],
-  );
-}
+const signOffsIn = gatheredByStep(({ number, id, title, sign, condition }): SignOff[] =>
+  sign === undefined
+    ? []
+    : [{ step: number, stepId: id, title, who: sign, ...(condition === undefined ? {} : { condition }) }],
+);

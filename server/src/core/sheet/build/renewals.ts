@@ -4,16 +4,19 @@ import type { Ref } from '../../model/values';
 import { type Instruction, ifNotValue } from './instructionKeys';
 import type { Plan, UseHere } from './plannedSteps';
 
+/** The instructions of the sheet that can say something of the parts that they take off, fit or exchange. */
+type Fitting = readonly UseHere[];
+
 /**
  * Which removals end with the old part in the bin: those of parts that are always renewed, unless the part was only on
  * trial, or an instruction of its own says where it goes.
  */
-export function discardedRefs(plan: Plan, family: FamilyView | undefined): ReadonlyMap<Instruction, readonly Ref[]> {
+export function discardedRefs(uses: Fitting, family: FamilyView | undefined): ReadonlyMap<Instruction, readonly Ref[]> {
   const handled = new Set<string>();
-  for (const { instruction: one } of usesOf(plan)) for (const ref of elsewhere(one)) handled.add(ref.id);
+  for (const { instruction: one } of uses) for (const ref of elsewhere(one)) handled.add(ref.id);
   const onTrial = new Set<string>();
   const discarded = new Map<Instruction, readonly Ref[]>();
-  for (const { instruction: one } of usesOf(plan)) {
+  for (const { instruction: one } of uses) {
     if (one.verb === 'install')
       for (const ref of one.install ?? []) setTrial(onTrial, ref.id, one.trial?.value === true);
     if (one.verb !== 'remove') continue;
@@ -36,19 +39,14 @@ function elsewhere(one: Instruction): readonly Ref[] {
   return one.verb === 'send' ? (one.send ?? []) : [];
 }
 
-/** What the build has; an instruction of other builds alone must change nothing here. */
-function* usesOf({ steps }: Plan): Generator<UseHere> {
-  for (const { here } of steps) yield* here.uses;
-}
-
 /**
  * Removals of fasteners that an earlier instruction has loosened wherever the removal holds: they are spun off, and
  * which way was already said.
  */
-export function spunOff(plan: Plan, { nothing }: BuildSpace): ReadonlySet<Instruction> {
+export function spunOff(uses: Fitting, { nothing }: BuildSpace): ReadonlySet<Instruction> {
   const loose = new Map<string, BuildSet>();
   const spun = new Set<Instruction>();
-  for (const { instruction: one, where } of usesOf(plan)) {
+  for (const { instruction: one, where } of uses) {
     const looseOf = (ref: Ref) => loose.get(ref.id) ?? nothing;
     const tight = one.verb === 'tighten' ? one.tighten : one.verb === 'remove' ? one.remove : undefined;
     if (one.verb === 'remove' && (one.remove ?? []).every((ref) => where.isWithin(looseOf(ref)))) spun.add(one);
@@ -73,9 +71,13 @@ function renewedRefs(one: Instruction): readonly Ref[] {
  * Where it is ticked whether a part was used again: at the last instruction of the build that may renew it. Only parts
  * that are renewed on condition, or of which some step or instruction asks, are in it.
  */
-export function renewalBoxes(plan: Plan, family: FamilyView | undefined): ReadonlyMap<Instruction, readonly Ref[]> {
+export function renewalBoxes(
+  plan: Plan,
+  uses: Fitting,
+  family: FamilyView | undefined,
+): ReadonlyMap<Instruction, readonly Ref[]> {
   const last = new Map<string, { readonly at: Instruction; readonly ref: Ref }>();
-  for (const { instruction } of usesOf(plan)) {
+  for (const { instruction } of uses) {
     for (const ref of renewedRefs(instruction)) {
       const part = family?.part(ref.id);
       const isDecided = part?.renew?.value === 'on-condition' && replacedRefs(instruction).includes(ref);

@@ -10,10 +10,15 @@ const BACK_AT_LEAST = 1;
  * How often each instruction may come up: once more than the work goes back over it. Instructions that come up once are
  * not in it.
  */
-export function roundsOf(steps: readonly PlannedStep[]): ReadonlyMap<Instruction, number> {
+export function roundsOf(
+  steps: readonly PlannedStep[],
+  goingBack: readonly PlannedStep[],
+): ReadonlyMap<Instruction, number> {
   const rounds = new Map<Instruction, number>();
+  if (goingBack.length === 0) return rounds;
   const places = new Map(steps.map((step, place) => [step.id, place]));
-  for (const [place, step] of steps.entries()) {
+  for (const step of goingBack) {
+    const place = step.number - 1;
     const instructions = instructionsOf(step);
     for (const [last, instruction] of instructions.entries()) {
       const { goTo, atMost } = ifNotValue(instruction) ?? {};

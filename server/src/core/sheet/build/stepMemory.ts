@@ -42,7 +42,7 @@ export function stepOnSheet(
   write: () => StepContent,
 ): SheetStep {
   const known = context.ground.steps.get(view);
-  const said = [at.id, ...memoryOf(view, memory)];
+  const said = memoryOf(at.id, view, memory);
   const holds = known !== undefined && areSame(known.memory, said) && context.stepNames.answersAs(known.asked);
   if (holds) context.untranslated.takeAgain(known.notes);
   const built = holds ? known : written(said, context, write);
@@ -84,11 +84,18 @@ function put(content: StepContent, { id, number, isChanged, fromPhase, findings 
   };
 }
 
-function memoryOf({ instructions }: StepView, { discarded, spunOff, renewals, rounds }: Memory): unknown[] {
-  const said: unknown[] = [];
+/** Mostly nothing is said of an instruction beside what it says itself. */
+function memoryOf(id: string, { instructions }: StepView, { discarded, spunOff, renewals, rounds }: Memory): unknown[] {
+  const said: unknown[] = [id];
   for (const { instruction: one } of instructions) {
-    if (one.verb === 'remove') said.push(spunOff.has(one), ...(discarded.get(one) ?? []));
-    said.push(rounds.get(one), ...(renewals.get(one) ?? []));
+    const isRemoval = one.verb === 'remove';
+    const often = rounds.get(one);
+    const renewed = renewals.get(one);
+    const spent = isRemoval ? discarded.get(one) : undefined;
+    if (often !== undefined) said.push(one, often);
+    if (renewed !== undefined) said.push('renewed', one, ...renewed);
+    if (spent !== undefined) said.push('spent', one, ...spent);
+    if (isRemoval && spunOff.has(one)) said.push('spun off', one);
   }
   return said;
 }

@@ -114,17 +114,7 @@ function findingsByStep({ options }: BuildContext): Map<string, SheetFinding[]> 
   return byStep;
 }
 
-/** Every instruction of the sheet with its step, those for the case that something is wrong behind their own. */
-export function* instructionsIn(
-  phases: readonly SheetPhase[],
-): Generator<{ step: SheetStep; instruction: SheetInstruction }> {
-  function* all(instructions: readonly SheetInstruction[]): Generator<SheetInstruction> {
-    for (const one of instructions) {
-      yield one;
-      yield* all(one.ifNot?.instructions ?? []);
-    }
-  }
-  for (const phase of phases) {
-    for (const step of phase.steps) for (const instruction of all(step.instructions)) yield { step, instruction };
-  }
+/** Every instruction of a step, those for the case that something is wrong behind their own. */
+export function instructionsIn({ instructions }: Pick<SheetStep, 'instructions'>): SheetInstruction[] {
+  return instructions.flatMap((one) => [one, ...(one.ifNot === undefined ? [] : instructionsIn(one.ifNot))]);
 }

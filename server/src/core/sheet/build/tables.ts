@@ -1,18 +1,17 @@
 import type { RecordRow, SheetPhase, SheetStep, SingleSetting, TorqueCallout, TorqueRow, TorqueValue } from '../sheet';
 import type { BuildContext } from './buildContext';
+import { gatheredByStep } from './byStep';
 import { instructionsIn } from './steps';
 import { conditioned } from './uses';
 
 type Row = Pick<TorqueRow, 'step' | 'stepId' | 'fastener' | 'pieces' | 'tools' | 'condition'>;
 
 /** Every torque of the sheet once more in one table, in the order of the work. */
-export function torqueTable(phases: readonly SheetPhase[]): TorqueRow[] {
-  return [...instructionsIn(phases)].flatMap(({ step, instruction }) => {
-    if (instruction.torque === undefined) return [];
-    const condition = instruction.condition ?? step.condition;
-    return torqueRows(rowOf(step, instruction.torque, condition), instruction.torque);
-  });
-}
+export const torqueTable = gatheredByStep((step): TorqueRow[] =>
+  instructionsIn(step).flatMap(({ torque, condition = step.condition }) =>
+    torque === undefined ? [] : torqueRows(rowOf(step, torque, condition), torque),
+  ),
+);
 
 function rowOf(step: SheetStep, torque: TorqueCallout, condition: Row['condition']): Row {
   const { fastener, tools, pieces } = torque;
@@ -48,15 +47,14 @@ export function recordTable(phases: readonly SheetPhase[], context: BuildContext
   return [...measurementRows(phases), ...sizeRows(context)].sort((a, b) => a.step - b.step);
 }
 
-function measurementRows(phases: readonly SheetPhase[]): RecordRow[] {
-  return [...instructionsIn(phases)].flatMap(({ step, instruction }) => {
-    if (instruction.reading === undefined) return [];
-    const { name, ...facts } = instruction.reading;
-    const condition = instruction.condition ?? step.condition;
+const measurementRows = gatheredByStep((step): RecordRow[] =>
+  instructionsIn(step).flatMap(({ reading, condition = step.condition }) => {
+    if (reading === undefined) return [];
+    const { name, ...facts } = reading;
     const row = { step: step.number, stepId: step.id, what: name, ...facts };
     return [condition === undefined ? row : { ...row, condition }];
-  });
-}
+  }),
+);
 
 function sizeRows(context: BuildContext): RecordRow[] {
   const { names, quantities, writing, procedure } = context;

@@ -15,7 +15,7 @@ export function temporaryLines(work: WalkedWork | undefined, context: BuildConte
 /** One line for each number that the open outcomes leave possible. */
 function linesOf(part: string, work: WalkedWork, context: BuildContext): TemporaryLine[] {
   const { known } = work;
-  const changes = changesOf(part, work);
+  const changes = [...changesOf(part, work)];
   const total = changes.reduce(
     (counts, change) => combined(counts, fitted(change, known), known, sum),
     new Map<number, BuildSet>(),

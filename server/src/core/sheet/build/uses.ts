@@ -5,6 +5,7 @@ import type { Instruction } from '../../model/generated/types';
 import type { Prose } from '../../model/values';
 import type { Condition, StepPlace } from '../sheet';
 import type { BuildContext } from './buildContext';
+import { ifNotValue } from './instructionKeys';
 import type { PlannedStep, StepHere, UseHere } from './plannedSteps';
 
 /** An instruction that is on the sheet, with its step. */
@@ -33,6 +34,10 @@ export class Uses {
   readonly consumables = new Map<string, ConsumableUse[]>();
   /** Where it is last decided whether a part is renewed: at what inspects or replaces it. */
   readonly lastRenewal = new Map<string, StepPlace>();
+  /** What takes off, fits, turns, exchanges or sends parts, in the order of the work. */
+  readonly fitting: UseHere[] = [];
+  /** What goes back to another step. */
+  readonly goingBack: PlannedStep[] = [];
   /** The parts that get a torque. */
   readonly tightened = new Set<string>();
 
@@ -51,8 +56,11 @@ export class Uses {
     }
   }
 
-  #add({ here, number, id, place }: PlannedStep): void {
-    const { tools, toolCounts, consumables, renewed, tightened, listed } = summaryOf(here);
+  #add(step: PlannedStep): void {
+    const { here, number, id, place } = step;
+    const { tools, toolCounts, consumables, renewed, tightened, listed, fitting, goesBack } = summaryOf(here);
+    for (const use of fitting) this.fitting.push(use);
+    if (goesBack) this.goingBack.push(step);
     for (const tool of tools) listIn(this.tools, tool).push(place);
     for (const [tool, count] of toolCounts) this.toolCounts.set(tool, Math.max(count, this.toolCounts.get(tool) ?? 1));
     for (const { id: of, amount } of consumables) listIn(this.consumables, of).push({ place, amount });
@@ -79,18 +87,31 @@ interface Summary {
   readonly renewed: readonly string[];
   readonly tightened: readonly string[];
   readonly listed: readonly UseHere[];
+  readonly fitting: readonly UseHere[];
+  readonly goesBack: boolean;
 }
 
 const LISTED = ['record', 'identify', 'send', 'receive', 'choose'] as const satisfies readonly Verb[];
+const FITTING: ReadonlySet<Verb> = new Set<Verb>([
+  'remove',
+  'install',
+  'loosen',
+  'tighten',
+  'inspect',
+  'discard',
+  'return',
+  'send',
+]);
 const summaries = new WeakMap<StepHere, Summary>();
 
 function summaryOf(here: StepHere): Summary {
-  const known = summaries.get(here) ?? summarised(here.uses);
+  const known = summaries.get(here) ?? summarised(here);
   summaries.set(here, known);
   return known;
 }
 
-function summarised(uses: readonly UseHere[]): Summary {
+function summarised(here: StepHere): Summary {
+  const { uses } = here;
   const all = uses.map(({ instruction }) => instruction);
   return {
     tools: [...new Set(all.flatMap(toolIds))],
@@ -100,6 +121,8 @@ function summarised(uses: readonly UseHere[]): Summary {
     ),
     renewed: all.flatMap(renewedBy),
     tightened: all.flatMap((one) => (one.verb === 'tighten' ? (one.tighten ?? []).map(({ id }) => id) : [])),
+    fitting: uses.filter(({ instruction: one }) => FITTING.has(one.verb) || ifNotValue(one)?.replace !== undefined),
+    goesBack: (here.view.step.do ?? []).some((one) => ifNotValue(one)?.goTo !== undefined),
     listed: uses.filter(({ instruction }) => (LISTED as readonly Verb[]).includes(instruction.verb)),
   };
 }
@@ -112,7 +135,7 @@ function countsOf(one: Instruction): [string, number][] {
 }
 
 function renewedBy(one: Instruction): string[] {
-  const replaced = ('ifNot' in one ? one.ifNot?.replace : undefined) ?? [];
+  const replaced = ifNotValue(one)?.replace ?? [];
   const inspected = one.verb === 'inspect' ? (one.inspect ?? []) : [];
   return [...replaced, ...inspected].map(({ id }) => id);
 }

@@ -1,7 +1,7 @@
 import type { ProcedureView } from '../../analysis/procedureView';
 import type { BuildSet } from '../../builds';
 import type { Lane } from '../../walk/lane';
-import type { Moment } from '../../walk/trace';
+import type { Stretch } from '../../walk/trace';
 import { UnitModel } from '../../walk/unitModel';
 import { walkOf } from '../../walk/walkProcedure';
 
@@ -10,9 +10,8 @@ export type Lanes = ReadonlyMap<string, Lane>;
 /** The work of the sheet as the walk carries it out. */
 export interface WalkedWork {
   readonly unit: UnitModel;
-  readonly start: Lanes;
   readonly end: Lanes;
-  readonly moments: readonly Moment[];
+  readonly stretches: readonly Stretch[];
   /** The builds, outcomes and ways of the sheet on which the work comes to its end. */
   readonly known: BuildSet;
 }
@@ -21,7 +20,7 @@ export interface WalkedWork {
 export function walkedWork(procedure: ProcedureView, set: BuildSet): WalkedWork | undefined {
   const trace = walkOf(procedure);
   if (trace === undefined || procedure.family === undefined) return undefined;
-  const { start, end, moments } = trace;
+  const { end, stretches } = trace;
   const unit = new UnitModel(procedure, procedure.family);
-  return { unit, start, end, moments, known: set.and(trace.alive) };
+  return { unit, end, stretches, known: set.and(trace.alive) };
 }
