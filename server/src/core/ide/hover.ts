@@ -3,7 +3,8 @@ import type { Finding } from '../rules/finding';
 import type { SyntaxDocument } from '../syntax/readDocument';
 import { keyHover } from './keyHover';
 import { type HoverText, ruleHover } from './ruleHover';
-import { thingHover } from './thingHover';
+import { factsAt, factsHover } from './thingHover';
+import { besideWorking } from './things/card';
 import { workingHover } from './workingHover';
 
 /** Beside the facts of a thing there is room for so many calculations. */
@@ -22,15 +23,16 @@ export function hoverAt(
 ): HoverText | undefined {
   const rule = ruleHover(document, offset);
   if (rule !== undefined) return rule;
-  const facts = thingHover(snapshot, document, offset, { besideWorking: true });
+  const facts = factsAt(snapshot, document, offset);
   if (facts === undefined) return workingHover(snapshot, document, offset, findings) ?? keyHover(document, offset);
   const isFound = findings.some(({ span }) => span.start <= offset && offset <= span.end);
   // What a finding rests on is shown whole; else the formulas are left to the value itself, so that a screen holds both.
   const working = workingHover(snapshot, document, offset, findings, { most: mostBesideFacts, brief: !isFound });
-  if (working === undefined) return thingHover(snapshot, document, offset);
+  if (working === undefined) return factsHover(facts);
+  const { span, markdown, plain } = factsHover({ ...facts, cards: facts.cards.map(besideWorking) });
   return {
-    span: facts.span,
-    markdown: `${facts.markdown}\n\n---\n\n${working.markdown}`,
-    plain: `${facts.plain}\n\n${working.plain}`,
+    span,
+    markdown: `${markdown}\n\n---\n\n${working.markdown}`,
+    plain: `${plain}\n\n${working.plain}`,
   };
 }

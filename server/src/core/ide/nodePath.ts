@@ -1,6 +1,7 @@
 import type { Node, Pair, ScalarNode } from '../syntax/node';
 import type { SyntaxDocument } from '../syntax/readDocument';
 import type { Span } from '../text/span';
+import { touching } from './touching';
 
 /** A scalar of a document and how one gets there from the root: every map entry on the way, and every node, outermost first. */
 export interface NodePath {
@@ -28,14 +29,20 @@ function* below(search: Search, node: Node, pairs: readonly Pair[], above: reado
   if (!mayTouch(search, node)) return;
   const nodes = [...above, node];
   if (node.kind === 'scalar') yield { scalar: node, isKey: false, pairs, nodes };
-  else if (node.kind === 'list') for (const item of node.items) yield* below(search, item, pairs, nodes);
-  else {
+  else if (node.kind === 'list') {
+    const { document, within } = search;
+    for (const item of touching(document, node.items, itself, within)) yield* below(search, item, pairs, nodes);
+  } else {
     for (const pair of node.pairs) {
       const inner = [...pairs, pair];
       if (mayTouch(search, pair.key)) yield { scalar: pair.key, isKey: true, pairs: inner, nodes };
       if (pair.value !== undefined) yield* below(search, pair.value, inner, nodes);
     }
   }
+}
+
+function itself(node: Node): Node {
+  return node;
 }
 
 /** Whether something of a node may touch what is looked for. One that is put together from several items ends with its last part. */

@@ -56,12 +56,11 @@ export class PlaceOwners {
   #inProcedure({ nodes, pairs }: NodePath): OwnedKey | undefined {
     this.#procedure ??= ProcedureView.of(this.snapshot, this.document);
     const procedure = this.#procedure;
-    for (const node of procedure === undefined ? [] : nodes.toReversed()) {
-      for (const step of procedure?.steps ?? []) {
-        const view = step.instructions.find(({ instruction }) => instruction.node === node);
-        if (view === undefined || procedure === undefined) continue;
-        return { owner: { is: 'instruction', procedure, step, view }, key: keyIn(node, pairs) };
-      }
+    const step = procedure?.steps.find((one) => nodes.includes(one.step.node));
+    if (procedure === undefined || step === undefined) return undefined;
+    for (const node of nodes.toReversed()) {
+      const view = step.instructions.find(({ instruction }) => instruction.node === node);
+      if (view !== undefined) return { owner: { is: 'instruction', procedure, step, view }, key: keyIn(node, pairs) };
     }
     return undefined;
   }

@@ -6,7 +6,7 @@ import { type IdTarget, targetsOf } from './idTarget';
 import { idUseAt } from './idUses';
 import { scalarAt } from './nodePath';
 import type { HoverText } from './ruleHover';
-import { besideWorking, type Card, cardMarkdown, cardText } from './things/card';
+import { type Card, cardMarkdown, cardText } from './things/card';
 import { cardOf } from './things/cardOf';
 import { conditionRows } from './things/condition';
 import { conditionOfName } from './things/conditionAt';
@@ -34,28 +34,22 @@ export function describeThing(
 }
 
 /** What stands at an offset, told by its facts: an id, a condition, a step, a line of a kit. */
-export function thingHover(
-  snapshot: Snapshot,
-  document: SyntaxDocument,
-  offset: number,
-  options: { readonly besideWorking?: boolean } = {},
-): HoverText | undefined {
-  const found = cardsAt(snapshot, document, offset);
-  if (found === undefined) return undefined;
-  const cards = options.besideWorking === true ? found.cards.map(besideWorking) : found.cards;
-  return {
-    span: found.span,
-    markdown: cards.map(cardMarkdown).join('\n\n'),
-    plain: cards.map(cardText).join('\n\n'),
-  };
+export function thingHover(snapshot: Snapshot, document: SyntaxDocument, offset: number): HoverText | undefined {
+  const found = factsAt(snapshot, document, offset);
+  return found === undefined ? undefined : factsHover(found);
 }
 
-interface CardsThere {
+export function factsHover({ span, cards }: FactsThere): HoverText {
+  return { span, markdown: cards.map(cardMarkdown).join('\n\n'), plain: cards.map(cardText).join('\n\n') };
+}
+
+/** What is known of what stands at a place, a card for each thing that may be meant. */
+export interface FactsThere {
   readonly span: Span;
   readonly cards: readonly Card[];
 }
 
-function cardsAt(snapshot: Snapshot, document: SyntaxDocument, offset: number): CardsThere | undefined {
+export function factsAt(snapshot: Snapshot, document: SyntaxDocument, offset: number): FactsThere | undefined {
   const scene = sceneOf(snapshot, document);
   const use = idUseAt(document, offset);
   if (use === undefined) {

@@ -4,6 +4,7 @@ import type { Node } from '../syntax/node';
 import type { SyntaxDocument } from '../syntax/readDocument';
 import type { Span } from '../text/span';
 import { nodeSpan } from './nodeSpan';
+import { touching } from './touching';
 
 /** The units of which something may stand in a span, and no others: an editor asks for what it shows. */
 export function* unitsWithin(document: SyntaxDocument, within: Span): Generator<Unit> {
@@ -14,7 +15,8 @@ export function* unitsWithin(document: SyntaxDocument, within: Span): Generator<
 function* below(document: SyntaxDocument, unit: Unit, within: Span): Generator<Unit> {
   if (!touches(document, unit.node, within)) return;
   yield unit;
-  for (const child of unit.children) yield* below(document, child, within);
+  const children = touching(document, unit.children, ({ node }) => node, within);
+  for (const child of children) yield* below(document, child, within);
 }
 
 /** Whether something of a node may stand in a span, or end or begin there. */

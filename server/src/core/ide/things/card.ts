@@ -30,7 +30,7 @@ export function row(
   most = mostLines,
 ): CardRow[] {
   const all = typeof lines === 'string' ? [lines] : (lines ?? []);
-  const told = all.filter((line) => line !== undefined && line !== '').map((line) => oneLine(line ?? ''));
+  const told = all.filter((line): line is string => line !== undefined && line !== '');
   return told.length === 0 ? [] : [{ label, lines: shownLines(told, most) }];
 }
 
@@ -68,7 +68,7 @@ function shownLines(lines: readonly string[], most: number): string[] {
   // One line more is shorter than saying that there is one.
   const shown = lines.length <= most + 1 ? lines : lines.slice(0, most);
   const more = lines.length - shown.length;
-  return [...shown.map(cut), ...(more === 0 ? [] : [`and ${more} more`])];
+  return [...shown.map((line) => cut(oneLine(line))), ...(more === 0 ? [] : [`and ${more} more`])];
 }
 
 function cut(line: string): string {

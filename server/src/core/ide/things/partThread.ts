@@ -1,6 +1,6 @@
 import type { InstructionView } from '../../analysis/procedureView';
 import { lastPass } from '../../analysis/statedTorques';
-import { type BuildSet, describeBuilds } from '../../builds';
+import { type BuildSet, type BuildSpace, describeBuilds } from '../../builds';
 import type { Part } from '../../model/generated/types';
 import { handsOf } from '../handsOf';
 import { valueLines } from './buildWords';
@@ -64,7 +64,23 @@ function torquesHere(scene: Scene, id: string): string[] {
   });
 }
 
-function torqueTexts({ space }: Scene, { instruction, where }: InstructionView): string[] {
+interface TorquesThere {
+  readonly space: BuildSpace | undefined;
+  readonly texts: readonly string[];
+}
+
+/** A fastener may be tightened in a thousand steps, and their torques stay what they are while others are written. */
+const remembered = new WeakMap<InstructionView, TorquesThere>();
+
+function torqueTexts({ space }: Scene, view: InstructionView): readonly string[] {
+  const known = remembered.get(view);
+  if (known !== undefined && known.space === space) return known.texts;
+  const texts = textsOfTorque(space, view);
+  remembered.set(view, { space, texts });
+  return texts;
+}
+
+function textsOfTorque(space: BuildSpace | undefined, { instruction, where }: InstructionView): string[] {
   if (instruction.verb !== 'tighten') return [];
   const last = lastPass(instruction);
   if (last !== undefined) return [`${quantityText(last)} in ${instruction.passes?.length ?? 1} passes`];

@@ -41,11 +41,10 @@ function otherWork(uses: readonly StepUse[]): string {
     const words = byStep.get(use.step) ?? new Set<string>();
     byStep.set(use.step, words.add(verbOf(use) ?? ''));
   }
-  const told = [...byStep].map(([{ step }, verbs]) => {
+  const shown = [...byStep].slice(0, 6).map(([{ step }, verbs]) => {
     const words = [...verbs].filter((verb) => verb !== '');
     const name = step.step?.id ?? stepName(step);
     return words.length === 0 ? name : `${name} (${words.join(', ')})`;
   });
-  const shown = told.slice(0, 6);
-  return [...shown, ...(told.length > shown.length ? [`${told.length - shown.length} more`] : [])].join(', ');
+  return [...shown, ...(byStep.size > shown.length ? [`${byStep.size - shown.length} more`] : [])].join(', ');
 }

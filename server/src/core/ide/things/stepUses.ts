@@ -1,9 +1,11 @@
 import type { InstructionView, ProcedureView, StepView } from '../../analysis/procedureView';
+import { gatherer } from '../../analysis/stepRuns';
 import { conditionAtoms } from '../../builds';
 import type { Facts } from '../../model/facts';
-import type { Instruction, Step } from '../../model/generated/types';
+import type { Instruction } from '../../model/generated/types';
 import { unitOf } from '../../model/readUnit';
 import type { RefKind } from '../../model/shape';
+import { kindsWithin } from '../idUses';
 
 /** That a step names a thing, and how. */
 export interface StepUse {
@@ -14,7 +16,7 @@ export interface StepUse {
   readonly key: string;
 }
 
-/** What the steps of a procedure name, by kind and id. What one step names is gathered once, as long as it stays the same. */
+/** What the steps of a procedure name, by kind and id. */
 export class StepUses {
   private constructor(readonly procedure: ProcedureView | undefined) {}
 
@@ -24,23 +26,10 @@ export class StepUses {
 
   /** The uses of a thing, in the order of the text. */
   of(kind: RefKind, id: string): readonly StepUse[] {
-    const names = [nameKey(kind, id), nameKey('mention', id)];
-    return (this.procedure?.steps ?? []).flatMap((step) => {
-      const named = namedIn(step);
-      return names
-        .flatMap((name) => named.get(name) ?? [])
-        .map(({ key, place }) => {
-          const instruction = place === undefined ? undefined : step.instructions[place];
-          return { step, instruction, key };
-        });
-    });
+    if (this.procedure === undefined) return [];
+    const named = usesById(this.procedure).flatMap((uses) => uses.get(id) ?? []);
+    return named.filter((one) => one.kind === kind || one.kind === 'mention').map(({ use }) => use);
   }
-}
-
-/** A use without the objects of one reading: `place` is that of the instruction in its step. */
-interface NamedThere {
-  readonly key: string;
-  readonly place: number | undefined;
 }
 
 /** The verb under which a use stands; undefined for what is used beside, or named in a text or a condition. */
@@ -48,39 +37,41 @@ export function verbOf({ instruction, key }: StepUse): Instruction['verb'] | und
   return instruction !== undefined && instruction.instruction.verb === key ? instruction.instruction.verb : undefined;
 }
 
-function nameKey(kind: string, id: string): string {
-  return `${kind}:${id}`;
+interface NamedThere {
+  readonly kind: RefKind | 'mention';
+  readonly use: StepUse;
 }
 
-const remembered = new WeakMap<Step, ReadonlyMap<string, readonly NamedThere[]>>();
-
-function namedIn({ step, instructions }: StepView): ReadonlyMap<string, readonly NamedThere[]> {
-  const known = remembered.get(step);
-  if (known !== undefined) return known;
-  const named = new Map<string, NamedThere[]>();
-  const add = (name: string, there: NamedThere) => {
-    const before = named.get(name);
-    if (before === undefined) named.set(name, [there]);
-    else before.push(there);
+/** Gathered by runs of steps, so that a key pressed in one step has few of them looked at again. */
+const usesById = gatherer((steps): ReadonlyMap<string, readonly NamedThere[]> => {
+  const uses = new Map<string, NamedThere[]>();
+  const add = (id: string, named: NamedThere) => {
+    const before = uses.get(id);
+    if (before === undefined) uses.set(id, [named]);
+    else before.push(named);
   };
-  addNames(unitOf(step.node)?.facts, undefined, add);
-  for (const [place, { instruction }] of instructions.entries()) addNames(unitOf(instruction.node)?.facts, place, add);
-  remembered.set(step, named);
-  return named;
-}
-
-function addNames(facts: Facts | undefined, place: number | undefined, add: (name: string, there: NamedThere) => void) {
-  if (facts === undefined) return;
-  const named = (kind: string, id: string, key: string) => add(nameKey(kind, id), { key, place });
-  for (const { key, ref } of facts.refs) {
-    const kinds = ref.kind === 'limit-or-reading' ? ['limit', 'reading'] : [ref.kind];
-    for (const kind of kinds) named(kind, ref.id, key);
+  for (const step of steps) {
+    addNames({ step, instruction: undefined }, unitOf(step.step.node)?.facts, add);
+    for (const instruction of step.instructions) {
+      addNames({ step, instruction }, unitOf(instruction.instruction.node)?.facts, add);
+    }
   }
+  return uses;
+});
+
+function addNames(
+  there: Pick<StepUse, 'step' | 'instruction'>,
+  facts: Facts | undefined,
+  add: (id: string, named: NamedThere) => void,
+): void {
+  if (facts === undefined) return;
+  const named = (kind: NamedThere['kind'], id: string, key: string) => add(id, { kind, use: { ...there, key } });
+  for (const { key, ref } of facts.refs) for (const kind of kindsWithin(ref.kind)) named(kind, ref.id, key);
   for (const { prose } of facts.prose) for (const { id } of prose.mentions) named('mention', id, 'mention');
   const cases = facts.byBuilds.flatMap(({ byBuild }) => (byBuild.is === 'one' ? [] : byBuild.cases));
   const exprs = [...facts.conditions.map((one) => one.condition.expr), ...cases.flatMap(({ expr }) => expr ?? [])];
   for (const atom of exprs.flatMap((expr) => [...conditionAtoms(expr)])) {
     if (atom.kind === 'outcome') named('outcome', atom.name, 'when');
-    else for (const kind of ['variant', 'option']) named(kind, atom.id, 'when');
+    else for (const kind of ['variant', 'option'] as const) named(kind, atom.id, 'when');
   }
 }
