@@ -55,6 +55,7 @@ function registerCommands(
   register('witnessmark.openSheet', (uri) => panels.show(uri, 'sheet'));
   register('witnessmark.openWalk', (uri) => panels.show(uri, 'walk'));
   register('witnessmark.printSheet', (uri, given) => printSheet(server, builds, uri, given));
+  register('witnessmark.printForm', (uri, given) => printSheet(server, builds, uri, given, 'fillable'));
   register('witnessmark.showChangesSince', (uri, given) => showChangesSince(server, uri, given.since));
   register('witnessmark.stopComparing', (uri) => stopComparing(server, uri));
   register('witnessmark.chooseBuild', (uri, given) =>

@@ -11,12 +11,13 @@ export async function printSheet(
   builds: ChosenBuilds,
   uri: vscode.Uri,
   given: CommandArguments,
+  variant: 'print' | 'fillable' = 'print',
 ): Promise<PrintSheetResult | undefined> {
   const build = given.build ?? builds.of(uri) ?? (await builds.pick(uri))?.id;
   if (build === undefined) return undefined;
-  const target = given.target === undefined ? await askForTarget(uri) : vscode.Uri.parse(given.target);
+  const target = given.target === undefined ? await askForTarget(uri, variant) : vscode.Uri.parse(given.target);
   if (target === undefined) return undefined;
-  const params = { uri: uri.toString(), build, paper: paperFor(uri), target: target.toString() };
+  const params = { uri: uri.toString(), build, paper: paperFor(uri), target: target.toString(), variant };
   const options = { location: vscode.ProgressLocation.Notification, title: vscode.l10n.t('Printing the step sheet') };
   const result = await vscode.window.withProgress(options, () => server.ask(PRINT_SHEET, params));
   // Whoever names the file is a program, and a program reads the result.
@@ -24,8 +25,9 @@ export async function printSheet(
   return result;
 }
 
-function askForTarget(uri: vscode.Uri): Thenable<vscode.Uri | undefined> {
-  const path = uri.path.replace(/(?:\.procedure)?\.ya?ml$/i, '.pdf');
+function askForTarget(uri: vscode.Uri, variant: 'print' | 'fillable'): Thenable<vscode.Uri | undefined> {
+  const ending = variant === 'fillable' ? '-fillable.pdf' : '.pdf';
+  const path = uri.path.replace(/(?:\.procedure)?\.ya?ml$/i, ending);
   return vscode.window.showSaveDialog({
     defaultUri: uri.with({ path }),
     filters: { [vscode.l10n.t('PDF documents')]: ['pdf'] },

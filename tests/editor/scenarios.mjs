@@ -1,7 +1,10 @@
 // What a technical writer does in the editor, told once through in one window. Each scenario starts where the last ended.
 import assert from 'node:assert/strict';
+import { spawnSync } from 'node:child_process';
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
+import process from 'node:process';
+import { fromRoot } from '../../server/dev/tree.mjs';
 import { beginningScenarios } from './beginningScenarios.mjs';
 import { expected } from './expected.mjs';
 import { until } from './workbench.mjs';
@@ -162,6 +165,22 @@ export const scenarios = [
       // Where the engine is WebAssembly it is compiled first, which takes a slow machine long.
       await until('the printed file', async () => (await text())?.includes('%%EOF'), 240);
       assert.equal((await text()).slice(0, 5), '%PDF-');
+    },
+  },
+  {
+    name: 'the step sheet is printed as a form, the one of the command line',
+    async run({ workbench, folder }) {
+      const { file, pdf, buildId, asksForPath } = expected.sound;
+      const form = pdf.replace('.pdf', '-fillable.pdf');
+      await workbench.command('Witnessmark: Print the step sheet as a form to fill in on a screen');
+      if (asksForPath) await workbench.answer(workbench.pathOf(folder, form));
+      const printed = async () => workbench.written(folder, form);
+      await until('the printed form', async () => (await printed())?.toString('latin1').includes('/AcroForm'), 240);
+      const target = join(folder, 'form-from-the-command-line.pdf');
+      const args = ['sheet', join(folder, file), '--build', buildId, '--fillable', '--out', target];
+      const run = spawnSync(process.execPath, [fromRoot('server/dist/cli.js'), ...args], { encoding: 'utf8' });
+      assert.equal(run.status, 0, run.stderr);
+      assert.ok(readFileSync(target).equals(await printed()), 'the two files differ');
     },
   },
   {

@@ -45,6 +45,7 @@ export const scenarios = [
       assert.ok(readFileSync(target).equals(await workbench.written(folder, pdf)), 'the two files differ');
     },
   },
+  byName('the step sheet is printed as a form, the one of the command line'),
 ];
 
 function byName(name) {

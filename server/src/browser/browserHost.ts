@@ -2,7 +2,7 @@ import type { Connection } from 'vscode-languageserver';
 import type { Uri } from '../core/analysis/uri';
 import type { Sheet } from '../core/sheet/sheet';
 import { ClientFiles } from '../lsp/clientFiles';
-import type { DrawOutcome, Host, PrintOutcome } from '../lsp/host';
+import type { DrawOutcome, Host, PrintedVariant, PrintOutcome } from '../lsp/host';
 import { pdfProblemMessage } from '../pdf/problem';
 import { SheetPrinter } from './sheetPrinter';
 
@@ -44,8 +44,8 @@ export class BrowserHost implements Host {
       : { is: 'drawn', pages: drawn.pages, steps: drawn.steps };
   }
 
-  async print(sheet: Sheet, target: Uri): Promise<PrintOutcome> {
-    const printed = await this.#printer.print(sheet);
+  async print(sheet: Sheet, target: Uri, variant: PrintedVariant): Promise<PrintOutcome> {
+    const printed = await this.#printer.print(sheet, { variant });
     if ('problem' in printed) return { is: 'refused', why: pdfProblemMessage(printed.problem) };
     return this.files.write(target, printed);
   }

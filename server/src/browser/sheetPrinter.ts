@@ -4,8 +4,8 @@ import { PRODUCT_FILE, type ProductFileParams, type ProductFileResult } from '..
 import { drawingName, engineName, fontNames, type PdfAssets, templateNames } from '../pdf/assets';
 import type { Carrier } from '../pdf/carrier';
 import { createThreadCarrier, type Drawn, type Typeset } from '../pdf/engineThread';
-import { finishPdf } from '../pdf/finishPdf';
 import { preparePrintJob } from '../pdf/printJob';
+import { type PrintChoices, printWith } from '../pdf/printWith';
 import type { PdfProblem } from '../pdf/problem';
 import { BrowserEngineThread } from './browserEngineThread';
 
@@ -21,13 +21,10 @@ export class SheetPrinter {
   }
 
   /** The same bytes as on a desktop. Never rejects. */
-  async print(sheet: Sheet): Promise<Typeset> {
+  async print(sheet: Sheet, choices: PrintChoices): Promise<Typeset> {
     try {
       const { fonts } = await this.#readAssets();
-      const files = preparePrintJob(sheet, new Map(), fonts);
-      if ('problem' in files) return files;
-      const printed = await this.#carrier.typeset(files);
-      return 'problem' in printed ? printed : finishPdf(printed, sheet, 'ua');
+      return await printWith(async () => this.#carrier, sheet, new Map(), fonts, choices);
     } catch (error) {
       return this.#failed(error);
     }

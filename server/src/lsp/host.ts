@@ -3,6 +3,9 @@ import type { FileSource } from '../core/analysis/workspace';
 import type { Sheet } from '../core/sheet/sheet';
 import type { SheetPagePicture, StepMark } from './protocol';
 
+/** For paper, or with a field for every box and blank. */
+export type PrintedVariant = 'print' | 'fillable';
+
 export type PrintOutcome = { readonly is: 'printed' } | { readonly is: 'refused'; readonly why: string };
 
 /** The pages with the places of the steps on them, by their numbers. */
@@ -29,5 +32,5 @@ export interface Host {
   rulePage?(rule: string): string | undefined;
   /** The printed pages as drawings. */
   draw(sheet: Sheet): Promise<DrawOutcome>;
-  print(sheet: Sheet, target: Uri): Promise<PrintOutcome>;
+  print(sheet: Sheet, target: Uri, variant: PrintedVariant): Promise<PrintOutcome>;
 }

@@ -161,6 +161,8 @@ export interface PrintSheetParams {
   readonly paper?: 'a4' | 'letter';
   /** The file to write, as a URI. */
   readonly target: string;
+  /** `fillable`: with a field for every box and blank. Left out, it is for paper. */
+  readonly variant?: 'print' | 'fillable';
 }
 
 export type PrintSheetResult =

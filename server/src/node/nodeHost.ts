@@ -4,7 +4,7 @@ import type { Uri } from '../core/analysis/uri';
 import type { FileSource } from '../core/analysis/workspace';
 import type { Sheet } from '../core/sheet/sheet';
 import { ClientFiles } from '../lsp/clientFiles';
-import type { DrawOutcome, Host, PrintOutcome } from '../lsp/host';
+import type { DrawOutcome, Host, PrintedVariant, PrintOutcome } from '../lsp/host';
 import { pdfProblemMessage } from '../pdf/problem';
 import { NodeFiles, pathOfUri, reasonOf, uriOfPath, walkDocuments, writeWhole } from './nodeFiles';
 import { rulePage } from './rulePages';
@@ -53,9 +53,9 @@ export class NodeHost implements Host {
       : { is: 'drawn', pages: drawn.pages, steps: drawn.steps };
   }
 
-  async print(sheet: Sheet, target: Uri): Promise<PrintOutcome> {
+  async print(sheet: Sheet, target: Uri, variant: PrintedVariant): Promise<PrintOutcome> {
     const { renderPdf } = await loadPrinting();
-    const printed = await renderPdf(sheet, new Map());
+    const printed = await renderPdf(sheet, new Map(), { variant });
     if ('problem' in printed) return { is: 'refused', why: pdfProblemMessage(printed.problem) };
     if (!isOnDisk(target)) return this.#client.write(target, printed);
     try {

@@ -88,6 +88,6 @@ async function print(session: Session, params: PrintSheetParams): Promise<PrintS
   const checked = await session.checked.of(toCoreUri(params.uri));
   const asked = askForSheet(checked, params.build, params.paper, session.comparisons);
   if (asked.is === 'none') return { is: 'refused', why: asked.why };
-  const outcome = await session.host.print(asked.sheet, toCoreUri(params.target));
+  const outcome = await session.host.print(asked.sheet, toCoreUri(params.target), params.variant ?? 'print');
   return outcome.is === 'refused' ? outcome : { is: 'printed', build: asked.build, errors: errorsIn(checked) };
 }

@@ -2,12 +2,9 @@ import type { Sheet } from '../../core/sheet/sheet';
 import type { Carrier } from '../../pdf/carrier';
 import type { DrawnSheet } from '../../pdf/drawnPages';
 import type { FigureFiles } from '../../pdf/figures';
-import { finishPdf } from '../../pdf/finishPdf';
-import { layFields } from '../../pdf/form/layFields';
-import { type SheetVariant, sheetForm } from '../../pdf/form/sheetForm';
 import { preparePrintJob } from '../../pdf/printJob';
+import { type PrintChoices, printWith } from '../../pdf/printWith';
 import type { PdfProblem } from '../../pdf/problem';
-import type { PdfStandard } from '../../pdf/xmp';
 import { readPdfAssets } from './assets';
 import { createNativeCarrier } from './nativeCarrier';
 import { createWasmCarrier } from './wasmCarrier';
@@ -17,15 +14,11 @@ export type { FigureFiles } from '../../pdf/figures';
 export { type PdfProblem, pdfProblemMessage } from '../../pdf/problem';
 export type { PdfStandard } from '../../pdf/xmp';
 
-export interface PdfOptions {
+export interface PdfOptions extends PrintChoices {
   /** `auto` takes the native engine where it is installed; `wasm` never does. Both give the same bytes. */
   carrier?: 'auto' | 'wasm';
   /** The worker's script; by default the one beside the bundle, and from source no worker at all. */
   workerFile?: string;
-  /** Which standards the file names itself by; PDF/UA-1 alone unless another is asked for. */
-  standard?: PdfStandard;
-  /** `fillable` has a form field for every box and blank; by default it is printed for paper. */
-  variant?: SheetVariant;
 }
 
 const warmCarriers = new Map<string, Promise<Carrier>>();
@@ -40,15 +33,8 @@ export async function renderPdf(
   options: PdfOptions = {},
 ): Promise<Uint8Array | { problem: PdfProblem }> {
   try {
-    const form = sheetForm(sheet, options.variant ?? 'print');
-    const files = preparePrintJob(form.sheet, figures, readPdfAssets().fonts, form.named?.forms);
-    if ('problem' in files) return files;
-    const printed = await (await carrierFor(options)).typeset(files);
-    if (!('problem' in printed)) {
-      const finished = finishPdf(printed, sheet, options.standard ?? 'ua');
-      return form.named === undefined || 'problem' in finished ? finished : await layFields(finished, form.named.plan);
-    }
-    if (printed.problem.kind === 'noEngine') warmCarriers.delete(carrierKey(options));
+    const printed = await printWith(() => carrierFor(options), sheet, figures, readPdfAssets().fonts, options);
+    if ('problem' in printed && printed.problem.kind === 'noEngine') warmCarriers.delete(carrierKey(options));
     return printed;
   } catch (error) {
     warmCarriers.delete(carrierKey(options));
