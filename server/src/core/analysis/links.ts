@@ -3,7 +3,7 @@ import { type DocumentKind, documentKindOf } from '../syntax/documentKind';
 import type { SyntaxDocument } from '../syntax/readDocument';
 import { documentUnit } from './documentUnit';
 import type { Snapshot } from './snapshot';
-import { addTargets, summariesOf } from './unitSummary';
+import { summariesOf } from './unitSummary';
 import { isInside, resolvePath, type Uri } from './uri';
 
 /** Where a path leads. */
@@ -40,9 +40,11 @@ export function pathsOf(document: SyntaxDocument): PathRef[] {
 /** The paths that a document names, each once. */
 export function targetsIn(document: SyntaxDocument): readonly PathRef[] {
   const unit = documentUnit(document);
-  const targets: PathRef[] = [];
-  if (unit !== undefined) for (const one of summariesOf(unit)) addTargets(targets, one.targets);
-  return targets;
+  const targets = new Map<string, PathRef>();
+  for (const summary of unit === undefined ? [] : summariesOf(unit)) {
+    for (const [key, path] of summary.targets) if (!targets.has(key)) targets.set(key, path);
+  }
+  return [...targets.values()];
 }
 
 /** The files that a document names and that may be read, whether or not anyone has yet. */

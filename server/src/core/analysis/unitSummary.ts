@@ -15,8 +15,8 @@ export interface UnitSummary extends Numbered {
   /** The same in remarks that are not printed. */
   readonly noted: readonly Mention[];
   readonly paths: readonly PathRef[];
-  /** Each path once. */
-  readonly targets: readonly PathRef[];
+  /** Each path once, by what it leads to. */
+  readonly targets: ReadonlyMap<string, PathRef>;
   /** Something of an instruction, a step or a phase cannot be read as what it is meant to be, or is not written yet. */
   readonly unsettled: boolean;
 }
@@ -92,14 +92,14 @@ class Gathering implements UnitSummary {
   readonly mentions: Mention[] = [];
   readonly noted: Mention[] = [];
   readonly paths: PathRef[] = [];
-  readonly targets: PathRef[] = [];
+  readonly targets = new Map<string, PathRef>();
   unsettled = false;
 
   addUnit(unit: Unit): void {
     const { declared, paths, refs, prose } = unit.facts;
     for (const one of declared) this.#declare(one);
     for (const one of paths) this.paths.push(one);
-    addTargets(this.targets, paths);
+    for (const one of paths) addTarget(this.targets, `${one.to} ${one.path}`, one);
     for (const { ref } of refs) if (!ref.listing) setOf(this.named, ref.kind).add(ref.id);
     for (const { key, prose: text } of prose) addMentions(key === 'note' ? this.noted : this.mentions, text.mentions);
     this.unsettled ||= isUnsettled(unit);
@@ -108,7 +108,7 @@ class Gathering implements UnitSummary {
   addSummary(one: UnitSummary): void {
     for (const declared of one.declared) this.#declare(declared);
     for (const path of one.paths) this.paths.push(path);
-    addTargets(this.targets, one.targets);
+    for (const [key, path] of one.targets) addTarget(this.targets, key, path);
     for (const [kind, ids] of one.named) for (const id of ids) setOf(this.named, kind).add(id);
     addMentions(this.mentions, one.mentions);
     addMentions(this.noted, one.noted);
@@ -127,8 +127,8 @@ function addMentions(known: Mention[], more: readonly Mention[]): void {
   }
 }
 
-export function addTargets(known: PathRef[], more: readonly PathRef[]): void {
-  for (const one of more) if (!known.some(({ path, to }) => path === one.path && to === one.to)) known.push(one);
+function addTarget(targets: Map<string, PathRef>, key: string, path: PathRef): void {
+  if (!targets.has(key)) targets.set(key, path);
 }
 
 function setOf(named: Map<RefKind, Set<string>>, kind: RefKind): Set<string> {

@@ -93,7 +93,7 @@ class UnitReader {
       case 'counted':
         return this.#counted(node, shape, key);
       case 'list':
-        return node.kind === 'list' ? node.items.flatMap((one) => this.#value(one, shape.items, key) ?? []) : undefined;
+        return node.kind === 'list' ? this.#list(node.items, shape.items, key) : undefined;
       case 'entries':
         return this.#entries(node, shape, key);
       case 'object':
@@ -105,6 +105,17 @@ class UnitReader {
       case 'instruction':
         return this.#instruction(node);
     }
+  }
+
+  /** Of a procedure with thousands of steps this goes through all of them after each key. */
+  #list(nodes: readonly Node[], shape: Shape, key: string): unknown[] {
+    const values: unknown[] = [];
+    for (const node of nodes) {
+      const value = this.#value(node, shape, key);
+      if (Array.isArray(value)) values.push(...value);
+      else if (value !== undefined) values.push(value);
+    }
+    return values;
   }
 
   #many<Value>(node: Node, read: (one: Node) => Value | undefined): Value[] {

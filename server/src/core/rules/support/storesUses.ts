@@ -1,7 +1,7 @@
 import { consumableIds, toolIds } from '../../analysis/instructions';
 import { Names } from '../../analysis/names';
 import type { ProcedureView, StepView } from '../../analysis/procedureView';
-import { summariesOf } from '../../analysis/unitSummary';
+import { summariesOf, type UnitSummary } from '../../analysis/unitSummary';
 import type { Instruction } from '../../model/generated/types';
 import type { Mention, Ref } from '../../model/values';
 import { type NameInProse, namesInProse } from './namesInProse';
@@ -26,25 +26,42 @@ export interface StoresUses {
 
 /** Gathered once for a reading of a procedure. */
 export function storesUses(procedure: ProcedureView, kind: StoresKind): StoresUses {
-  const known = remembered.get(procedure) ?? new Map<StoresKind, StoresUses>();
-  remembered.set(procedure, known);
-  const uses = known.get(kind) ?? gather(procedure, kind);
-  known.set(kind, uses);
-  return uses;
+  const uses = remembered.get(procedure) ?? gather(procedure);
+  remembered.set(procedure, uses);
+  return uses[kind];
 }
 
-const remembered = new WeakMap<ProcedureView, Map<StoresKind, StoresUses>>();
+type AllUses = Readonly<Record<StoresKind, StoresUses>>;
 
-function gather(procedure: ProcedureView, kind: StoresKind): StoresUses {
-  const referred = new Set<string>();
-  const mentioned = new Set<string>();
-  for (const summary of summariesOf(procedure.unit)) {
-    for (const id of summary.named.get(kind) ?? []) referred.add(id);
-    for (const one of summary.mentions) {
-      if (!mentioned.has(one.id) && mentions(procedure, one, kind)) mentioned.add(one.id);
-    }
+const remembered = new WeakMap<ProcedureView, AllUses>();
+
+function gather(procedure: ProcedureView): AllUses {
+  const summaries = summariesOf(procedure.unit);
+  const mentioned = mentionedIds(procedure, summaries);
+  const usesOf = (kind: StoresKind): StoresUses => {
+    const referred = new Set<string>();
+    for (const { named } of summaries) for (const id of named.get(kind) ?? NO_IDS) referred.add(id);
+    return { listed: new Set(listOf(procedure, kind).map((ref) => ref.id)), referred, mentioned: mentioned[kind] };
+  };
+  return { tool: usesOf('tool'), consumable: usesOf('consumable') };
+}
+
+const NO_IDS: readonly string[] = [];
+
+/** Each way of naming something is looked up once, however often it stands in a long procedure. */
+function mentionedIds(procedure: ProcedureView, summaries: readonly UnitSummary[]): Record<StoresKind, Set<string>> {
+  const names = Names.of(procedure.snapshot, procedure.document);
+  const seen = new Set<string>();
+  const ids = { tool: new Set<string>(), consumable: new Set<string>() };
+  for (const mention of summaries.flatMap((one) => one.mentions)) {
+    const key = mention.kind === undefined ? mention.id : `${mention.kind}/${mention.id}`;
+    if (seen.has(key)) continue;
+    seen.add(key);
+    const lookup = names.lookUpMention(mention);
+    const kind = lookup.is === 'found' ? lookup.thing.kind : undefined;
+    if (kind === 'tool' || kind === 'consumable') ids[kind].add(mention.id);
   }
-  return { listed: new Set(listOf(procedure, kind).map((ref) => ref.id)), referred, mentioned };
+  return ids;
 }
 
 export function listOf(procedure: ProcedureView, kind: StoresKind): readonly Ref[] {
