@@ -328,6 +328,13 @@ test('a step that stands twice is taken over twice', () => {
   expect(changed(PROCEDURE, PROCEDURE.replace(STEPS[1] ?? '', ''))).toBe(0);
 });
 
+test('what stands at the end is found when it moves up, also where it is cut otherwise', () => {
+  const stores = 'tools:\n  a: A\n  b: [ B\nconble\n=======\ns:\n\n  # remark\n  c:\n    name: C\n';
+  const memo = new ReadingMemo();
+  compare('stores', stores, memo);
+  compare('stores', 'tools:\n  a: A\n  b:\n    name: B\nconsumables:\n\n    name: C\n', memo);
+});
+
 test('lines with either line end are told apart', () => {
   const windows = PROCEDURE.replaceAll('\n', '\r\n');
   const torn = windows.replace('of three\r\n', 'of three\n');

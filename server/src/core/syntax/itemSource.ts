@@ -62,7 +62,7 @@ export class ItemsInPlace implements ItemSource {
     if (!isBehind && end > this.#head) return undefined;
     const shift = isBehind ? this.#tail - this.#tailBefore : 0;
     const { items, firsts, ends } = this.#before;
-    while ((firsts[this.#next] ?? first) < first - shift) this.#next++;
+    while (this.#next < firsts.length && (firsts[this.#next] ?? 0) < first - shift) this.#next++;
     const isSame = firsts[this.#next] === first - shift && ends[this.#next] === end - shift;
     return isSame ? items[this.#next] : undefined;
   }
