@@ -4,12 +4,13 @@ import { loadSchemas } from './generate/loadSchemas';
 import { ruleDocs } from './generate/ruleDocs';
 import { settingsDocs } from './generate/settingsDocs';
 import { shapesSource } from './generate/shapes';
+import { soundSource } from './generate/sound';
 import { typesSource } from './generate/types';
 import { validatorsSource } from './generate/validators';
 
 /**
  * Writes what is derived from the JSON Schemas, the rules and the manifest: the shapes that the reader follows, the types
- * of what it gives, the compiled validators, and the pages about rules and settings. With --check it writes nothing and exits with 1 where a file is stale.
+ * of what it gives, what sound values look like, the compiled validators, and the pages about rules and settings. With --check it writes nothing and exits with 1 where a file is stale.
  */
 const FOLDER = 'server/src/core/model/generated';
 
@@ -18,6 +19,7 @@ function main(): void {
   const files: Record<string, string> = {
     [`${FOLDER}/shapes.ts`]: shapesSource(schemas),
     [`${FOLDER}/types.ts`]: typesSource(schemas),
+    [`${FOLDER}/soundUnits.ts`]: soundSource(schemas),
     ...validatorsSource(schemas, FOLDER),
     'server/docs/rules.md': ruleDocs(),
     'server/docs/settings.md': settingsDocs(),

@@ -88,6 +88,7 @@ function visitScalar(node: Node & { kind: 'scalar' }, shape: Shape | undefined, 
   }
 }
 
-function isId(text: string): boolean {
+/** Whether a text may be the id of something that is declared. */
+export function isId(text: string): boolean {
   return ID.test(text) && !RESERVED.has(text);
 }

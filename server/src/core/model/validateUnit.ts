@@ -6,12 +6,20 @@ import { plainOf } from './plainValue';
 import { nodeAt } from './pointer';
 import type { Shape, UnitShape } from './shape';
 import type { ShapeProblem } from './shapeProblem';
+import { isSoundUnit } from './sound';
 import { structureProblems } from './structureProblems';
 import type { ValidationError } from './validator';
 import { valueProblem } from './valueProblem';
 
+const NONE: readonly never[] = [];
+
 /** What is wrong with the shape of one unit, without the units inside it: one problem for one mistake. */
-export function validateUnit(node: Node, unit: UnitShape): ShapeProblem[] {
+export function validateUnit(node: Node, unit: UnitShape): readonly ShapeProblem[] {
+  return isSoundUnit(node, unit.def) ? NONE : problemsOf(node, unit);
+}
+
+/** The same for a unit of which nobody knows whether it is sound. */
+export function problemsOf(node: Node, unit: UnitShape): readonly ShapeProblem[] {
   if (node.kind === 'scalar' && unit.shape.shorthand !== undefined) return [];
   const structure = structureProblems(node, unit);
   if (structure.some((problem) => problem.kind === 'verb-missing')) return structure;
