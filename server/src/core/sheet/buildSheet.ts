@@ -8,7 +8,7 @@ import { ConditionWords } from './build/conditionWords';
 import { fatesOf } from './build/fates';
 import { concessionsOf, errorCount, findingsElsewhere } from './build/findings';
 import { forkWays } from './build/forkWays';
-import { groundOf } from './build/ground';
+import { type Ground, groundOf } from './build/ground';
 import { figuresNotNeeded, portCapsOf } from './build/handedOver';
 import { headerOf, revisionLines } from './build/header';
 import type { Memory } from './build/instructions';
@@ -103,7 +103,12 @@ export function buildSheet(procedure: ProcedureView, picked: PickedSet, options:
   };
   // Whatever is printed has been read by now.
   const untranslated = context.untranslated.list(plan.steps, (prose) => plain(context.prose.read(prose)));
-  return untranslated.length === 0 ? sheet : { ...sheet, untranslated };
+  return keptSheet(untranslated.length === 0 ? sheet : { ...sheet, untranslated }, context.ground);
+}
+
+/** The sheet with as many objects of the last one as say the same. Its phases have them already, step by step. */
+function keptSheet({ phases, source, ...around }: Sheet, ground: Ground): Sheet {
+  return { ...ground.kept(around), phases, ...(source === undefined ? {} : { source }) };
 }
 
 function contextFor(procedure: ProcedureView, picked: PickedSet, options: SheetOptions, { steps }: Plan): BuildContext {

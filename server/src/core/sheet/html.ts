@@ -1,5 +1,6 @@
-import { blockHtml, bodyBlocks, type HtmlBlock } from './htmlBlocks';
+import { bodyBlocks } from './htmlBlocks';
 import { memoFor } from './htmlMemo';
+import { blockHtml, type HtmlBlock } from './htmlPieces';
 import { el, escapeHtml, type Html, type HtmlContext, type HtmlOptions, ownMarkup } from './htmlText';
 import { labelsFor } from './labels';
 import type { Sheet } from './sheet';

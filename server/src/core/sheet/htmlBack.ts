@@ -1,24 +1,24 @@
 import { footLabel } from './filledLabels';
-import { formsOf } from './forms';
+import type { SheetForms } from './forms';
 import type { Form } from './forms/form';
-import { formHtml } from './htmlForm';
+import { formBlock } from './htmlForm';
 import { notesAreaHtml } from './htmlNotes';
+import { type HtmlBlock, piecesOf } from './htmlPieces';
 import { proofHtml, shortProof } from './htmlProof';
 import { el, escapeHtml, type Html, type HtmlContext } from './htmlText';
 import { fatesHtml, temporariesHtml } from './htmlWork';
 
 /** All that comes after the last step; a part with nothing in it is left out. */
-export function backHtml(context: HtmlContext): (Html | undefined)[] {
-  const { tally, lastLook, record, handedOver } = formsOf(context.sheet, context.labels);
-  const all = (forms: readonly Form[]): Html[] => forms.map((form) => formHtml(form, context));
+export function backBlocks(forms: SheetForms, context: HtmlContext): HtmlBlock[] {
+  const { tally, lastLook, record, handedOver } = forms;
+  const all = (some: readonly Form[]): HtmlBlock[] => some.map((form) => formBlock(form, 'back', context));
   return [
-    temporariesHtml(context),
+    ...piecesOf([temporariesHtml(context)], 'back'),
     ...all(tally),
-    fatesHtml(context),
+    ...piecesOf([fatesHtml(context)], 'back'),
     ...all(lastLook),
     ...all(record),
-    proofHtml(context),
-    notesAreaHtml(context),
+    ...piecesOf([proofHtml(context), notesAreaHtml(context)], 'back'),
     ...all(handedOver),
   ];
 }

@@ -1,5 +1,7 @@
 import { stepsLabel } from './filledLabels';
 import type { CellText, Form, FormBlock, FormBox, FormCell, FormTable } from './forms/form';
+import type { HtmlBlock, HtmlGroup, HtmlPiece } from './htmlPieces';
+import { tableBlock } from './htmlTables';
 import {
   conditionHtml,
   el,
@@ -11,21 +13,29 @@ import {
   proseHtml,
   tickBox,
 } from './htmlText';
-import { torqueTableHtml } from './htmlTorqueTable';
+import { torqueTableBlocks } from './htmlTorqueTable';
 import type { StepPlace } from './sheet';
 
 /** A form as a section of the page; it is the same text as on paper, in the same order. */
-export function formHtml(form: Form, context: HtmlContext): Html {
-  const { name, title, page, blocks } = form;
-  return el(
-    'section',
-    { class: `form ${name} page-${page}`, 'aria-labelledby': `${name}-title` },
-    el('h2', { id: `${name}-title` }, escapeHtml(title)),
-    ...blocks.map((block) => blockHtml(block, context)),
-  );
+export function formBlock({ name, title, page, blocks }: Form, group: string, context: HtmlContext): HtmlGroup {
+  const key = `${group} section ${name}-title`;
+  const heading = { key: `${key} heading`, html: el('h2', { id: `${name}-title` }, escapeHtml(title)) };
+  return {
+    key,
+    element: 'section',
+    attributes: { class: `form ${name} page-${page}`, 'aria-labelledby': `${name}-title` },
+    parts: [heading, ...blocks.flatMap((block, place) => partsOf(block, `${key} ${place}`, context))],
+  };
 }
 
-function blockHtml(block: FormBlock, context: HtmlContext): Html {
+function partsOf(block: FormBlock, key: string, context: HtmlContext): HtmlBlock[] {
+  if (block.kind === 'torques') return torqueTableBlocks(key, context);
+  return block.kind === 'table' ? [formTableBlock(block, key, context)] : [{ key, html: blockHtml(block, context) }];
+}
+
+type PlainBlock = Exclude<FormBlock, { kind: 'torques' | 'table' }>;
+
+function blockHtml(block: PlainBlock, context: HtmlContext): Html {
   switch (block.kind) {
     case 'heading':
       return el('h3', { class: 'form-heading' }, escapeHtml(block.text));
@@ -48,10 +58,6 @@ function blockHtml(block: FormBlock, context: HtmlContext): Html {
         { class: 'ticks' },
         ...block.items.map((text) => el('li', {}, tickBox(context.labels.done), el('span', {}, proseHtml(text)))),
       );
-    case 'torques':
-      return torqueTableHtml(context);
-    case 'table':
-      return tableHtml(block, context);
   }
 }
 
@@ -74,19 +80,18 @@ function boxHtml({ label, text, hint, unit, at, share }: FormBox, { labels }: Ht
   );
 }
 
-function tableHtml({ name, columns, rows, height }: FormTable, context: HtmlContext): Html {
+function formTableBlock({ name, columns, rows, height }: FormTable, key: string, context: HtmlContext): HtmlGroup {
   const heads = columns.map(({ head, width }) => headCell(head, `col-${width}`));
-  const body = rows.map((cells) => el('tr', {}, ...cells.map((cell) => cellHtml(cell, context))));
-  return el(
-    'div',
-    { class: 'table-frame', tabindex: 0 },
-    el(
-      'table',
-      { class: `form-table ${height} ${name}` },
-      el('thead', {}, el('tr', {}, ...heads)),
-      el('tbody', {}, ...body),
-    ),
-  );
+  const body = rows.map((cells) => context.memo.remembered(cells, () => rowPiece(cells, name, context)));
+  return tableBlock(`form-table ${height} ${name}`, key, heads, body);
+}
+
+/** A row is known by the one step that it belongs to, where it belongs to one. */
+function rowPiece(cells: readonly FormCell[], table: string, context: HtmlContext): HtmlPiece {
+  const [places] = cells.flatMap((cell) => (cell.kind === 'steps' ? [cell.at] : []));
+  const step = places?.length === 1 ? places[0]?.stepId : undefined;
+  const key = step === undefined ? `${table} row` : `${table} row of ${step}`;
+  return { key, html: el('tr', {}, ...cells.map((cell) => cellHtml(cell, context))) };
 }
 
 function cellHtml(cell: FormCell, { labels }: HtmlContext): Html {

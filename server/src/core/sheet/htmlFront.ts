@@ -1,9 +1,10 @@
 import { bandOf } from './filledLabels';
-import { formsOf } from './forms';
+import type { SheetForms } from './forms';
 import { cautionsHtml } from './htmlCautions';
 import { changesHtml } from './htmlChanges';
 import { figureHtml } from './htmlFigures';
-import { formHtml } from './htmlForm';
+import { formBlock } from './htmlForm';
+import { type HtmlBlock, piecesOf } from './htmlPieces';
 import { el, escapeHtml, type Html, type HtmlContext, proseHtml, section, tickBox } from './htmlText';
 import type { Labels } from './labels';
 import type { BeforeLine, SheetHeader } from './sheet';
@@ -54,16 +55,18 @@ export function headerFacts(header: SheetHeader, labels: Labels): [label: string
 }
 
 /** All that comes before the first step; a part with nothing in it is left out. */
-export function frontHtml(context: HtmlContext): (Html | undefined)[] {
+export function frontBlocks({ safety, received, layOut }: SheetForms, context: HtmlContext): HtmlBlock[] {
   const { sheet, labels } = context;
-  const { safety, received, layOut } = formsOf(sheet, labels);
-  return [
+  const before = [
     changesHtml(context),
     safetyHtml(context),
     sheet.beforeYouStart.length === 0
       ? undefined
       : section('before', labels.beforeYouStart, ...sheet.beforeYouStart.map((line) => beforeHtml(line, context))),
-    ...[...safety, ...received, ...layOut].map((form) => formHtml(form, context)),
+  ];
+  return [
+    ...piecesOf(before, 'front'),
+    ...[...safety, ...received, ...layOut].map((form) => formBlock(form, 'front', context)),
   ];
 }
 

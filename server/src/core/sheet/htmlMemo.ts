@@ -1,20 +1,21 @@
-import type { Html, HtmlOptions } from './htmlText';
+import type { HtmlPiece } from './htmlPieces';
+import type { HtmlOptions } from './htmlText';
 import type { SheetLanguage } from './sheet';
 
 /**
- * Markup that was printed lately, by the object that it was printed from. A preview is printed at every key, and nearly
- * all parts of its sheet are the objects of the last one (`build/ground.ts`). An object of a sheet never changes, so
- * nothing remembered can be out of date; `make` must look at nothing but its value, the language and the mode.
+ * Pieces that were printed lately, by the object that they were printed from. A preview is printed at every key, and
+ * nearly all parts of its sheet are the objects of the last one (`build/ground.ts`). An object of a sheet never changes,
+ * so nothing remembered can be out of date; `make` must look at nothing but its value, the language and the mode.
  */
 export class HtmlMemo {
-  readonly #markup = new WeakMap<object, Html>();
+  readonly #pieces = new WeakMap<object, HtmlPiece>();
 
-  remembered<Value extends object>(value: Value, make: (value: Value) => Html): Html {
-    const known = this.#markup.get(value);
+  remembered<Value extends object>(value: Value, make: (value: Value) => HtmlPiece): HtmlPiece {
+    const known = this.#pieces.get(value);
     if (known !== undefined) return known;
-    const markup = make(value);
-    this.#markup.set(value, markup);
-    return markup;
+    const piece = make(value);
+    this.#pieces.set(value, piece);
+    return piece;
   }
 }
 

@@ -2,6 +2,7 @@ import { cautionsHtml } from './htmlCautions';
 import { figureHtml } from './htmlFigures';
 import { holdPointHtml } from './htmlHoldPoint';
 import { particularsHtml } from './htmlParticulars';
+import type { HtmlPiece } from './htmlPieces';
 import {
   conditionHtml,
   el,
@@ -16,12 +17,6 @@ import { looseEndsHtml } from './htmlWork';
 import { fillLabel } from './labels';
 import type { IfNot, Instruction, Prose, SheetFinding, SheetPhase, SheetStep } from './sheet';
 
-/** A part of the page with a name that it keeps. */
-export interface NamedPart {
-  readonly name: string;
-  readonly html: Html | undefined;
-}
-
 /** The number of a phase, counted from 1, and the place of its first step among all steps, counted from 0. */
 export interface PhasePlace {
   readonly number: number;
@@ -29,36 +24,38 @@ export interface PhasePlace {
 }
 
 /** The pieces of a phase: its heading, each step, what is loose at its end. */
-export function phaseParts(phase: SheetPhase, { number, firstStep }: PhasePlace, context: HtmlContext): NamedPart[] {
-  const heading = el(
+export function phaseBlocks(phase: SheetPhase, { number, firstStep }: PhasePlace, context: HtmlContext): HtmlPiece[] {
+  const id = phaseId(number);
+  const piece = (name: string, html: Html | undefined) => (html === undefined ? [] : [{ key: `${id} ${name}`, html }]);
+  return [
+    ...piece('heading', phaseHeading(phase, number, context)),
+    ...piece('condition', conditionHtml(phase.condition, context.labels)),
+    ...phase.steps.map((step, place) => stepPiece(step, firstStep + place, context)),
+    ...piece('loose ends', looseEndsHtml(phase.looseEnds, number, context)),
+  ];
+}
+
+function phaseHeading({ title, titleLang }: SheetPhase, number: number, { labels }: HtmlContext): Html {
+  return el(
     'h2',
     { id: phaseId(number) },
-    el('span', { class: 'phase-number' }, escapeHtml(`${fillLabel(context.labels.phase, { number })} `)),
-    phase.titleLang === undefined
-      ? escapeHtml(phase.title)
-      : el('span', { lang: phase.titleLang }, escapeHtml(phase.title)),
+    el('span', { class: 'phase-number' }, escapeHtml(`${fillLabel(labels.phase, { number })} `)),
+    titleLang === undefined ? escapeHtml(title) : el('span', { lang: titleLang }, escapeHtml(title)),
   );
-  return [
-    { name: 'heading', html: heading },
-    { name: 'condition', html: conditionHtml(phase.condition, context.labels) },
-    ...phase.steps.map((step, place) => ({
-      name: `step ${step.id}`,
-      html: stepHtml(step, firstStep + place, context),
-    })),
-    { name: 'loose ends', html: looseEndsHtml(phase.looseEnds, number, context) },
-  ];
 }
 
 export function phaseId(number: number): string {
   return `phase-${number}`;
 }
 
-function stepHtml(step: SheetStep, place: number, context: HtmlContext): Html {
+/** A step that moves to another phase stays the same step, so its key is without the phase. */
+function stepPiece(step: SheetStep, place: number, context: HtmlContext): HtmlPiece {
   const { options, sheet, memo } = context;
-  const html = memo.remembered(step, (one) => contentHtml(one, context));
+  const piece = memo.remembered(step, (one) => ({ key: `step ${one.id}`, html: contentHtml(one, context) }));
   const offset = sheet.source?.offsets[place];
-  if (options.mode === 'file' || options.sources === 'apart' || offset === undefined) return html;
-  return withAttributes(html, { 'data-source-uri': sheet.source?.uri, 'data-source-offset': offset });
+  if (options.mode === 'file' || options.sources === 'apart' || offset === undefined) return piece;
+  const source = { 'data-source-uri': sheet.source?.uri, 'data-source-offset': offset };
+  return { ...piece, html: withAttributes(piece.html, source) };
 }
 
 function contentHtml(step: SheetStep, context: HtmlContext): Html {

@@ -1,19 +1,28 @@
-import { conditionHtml, el, escapeHtml, type Html, type HtmlContext, join, table } from './htmlText';
+import type { HtmlBlock, HtmlPiece } from './htmlPieces';
+import { tableBlock } from './htmlTables';
+import { conditionHtml, el, escapeHtml, type Html, type HtmlContext, headCell } from './htmlText';
 import { turnWords } from './htmlTurns';
 import type { ComputedBand, TorqueRow } from './sheet';
 
 /** Every torque once more, with a blank for each piece and for the number of the tool. */
-export function torqueTableHtml(context: HtmlContext): Html {
+export function torqueTableBlocks(key: string, context: HtmlContext): HtmlBlock[] {
   const { sheet, labels } = context;
   const hasBands = sheet.torqueTable.some(({ bands }) => bands !== undefined);
   const band = hasBands ? [labels.computedBand] : [];
   const heads = [labels.step, labels.fastenerAndDirection, labels.torque, ...band, labels.toolsUsed, labels.actual];
-  const rows = sheet.torqueTable.map((row) => torqueRowHtml(row, hasBands, context));
-  const note = hasBands ? el('p', {}, escapeHtml(labels.computedBandNote)) : undefined;
-  return join([table('torques', heads, rows), note]);
+  const rows = sheet.torqueTable.map((row) => context.memo.remembered(row, () => rowPiece(row, hasBands, context)));
+  const cells = heads.map((head) => headCell(head));
+  const note = { key: `${key} note`, html: el('p', {}, escapeHtml(labels.computedBandNote)) };
+  return [tableBlock('torques', key, cells, rows), ...(hasBands ? [note] : [])];
 }
 
-function torqueRowHtml(row: TorqueRow, hasBands: boolean, { labels }: HtmlContext): (Html | Html[])[] {
+/** Where one row has bands, all have. */
+function rowPiece(row: TorqueRow, hasBands: boolean, context: HtmlContext): HtmlPiece {
+  const cells = torqueRowCells(row, hasBands, context).map((cell) => el('td', {}, cell));
+  return { key: `torque row of ${row.stepId}`, html: el('tr', {}, ...cells) };
+}
+
+function torqueRowCells(row: TorqueRow, hasBands: boolean, { labels }: HtmlContext): (Html | Html[])[] {
   const condition = conditionHtml(row.condition, labels);
   const angle = row.angle === undefined ? '' : ` ${labels.thenTurn} ${row.angle}`;
   const value =

@@ -12,17 +12,17 @@ import type { BuiltStep } from './stepMemory';
  */
 export class Ground {
   readonly steps = new WeakMap<StepView, BuiltStep>();
-  readonly #parts = new Map<string, unknown>();
+  #last: object | undefined;
 
   constructor(readonly rests: readonly unknown[]) {}
 
   /**
-   * A part of the sheet that is made anew each time: the one of the last sheet where it says the same, so that whoever
-   * prints it can tell by the object alone that nothing has changed.
+   * What stands around the steps is made anew each time: here with the objects of the last sheet wherever they say the
+   * same, so that whoever prints it can tell by the object alone that nothing has changed.
    */
-  kept<Part>(name: string, part: Part): Part {
-    const kept = sameOf(this.#parts.get(name), part) as Part;
-    this.#parts.set(name, kept);
+  kept<Around extends object>(around: Around): Around {
+    const kept = sameOf(this.#last, around) as Around;
+    this.#last = kept;
     return kept;
   }
 }

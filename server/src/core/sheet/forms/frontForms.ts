@@ -1,8 +1,9 @@
 import { amountLabel, stepsLabel } from '../filledLabels';
 import { fillLabel, type Labels } from '../labels';
-import type { ConsumableLine, KitLine, KitList, Sheet, SheetConcession } from '../sheet';
+import type { ConsumableLine, KitLine, KitList, Sheet, SheetConcession, ToolLine } from '../sheet';
 import { formTable, stepsCell, strongWords, toFill, words } from './cells';
 import type { Form, FormBlock, FormCell } from './form';
+import { rememberedRows } from './rememberedRows';
 
 /** What must be known before anything is touched: what is let stand though a rule is against it, and the hazards. */
 export function safetyForms(sheet: Sheet, labels: Labels): Form[] {
@@ -80,15 +81,16 @@ function toolForm({ tools }: Sheet, labels: Labels): Form[] {
     [labels.calibrationDue, 'short'],
     [labels.shopNumber, 'medium'],
   ] as const;
-  const rows = tools.map(({ name, count, size, range, calibrationDue }): FormCell[] => [
-    { kind: 'tick', name },
-    words(count > 1 ? `${count} × ${name}` : name),
-    words([size, range].filter((text) => text !== undefined).join(', ')),
-    words(calibrationDue),
-    toFill,
-  ]);
-  return tableForm('tool', labels.tools, columns, rows);
+  return tableForm('tool', labels.tools, columns, toolRows(tools, labels));
 }
+
+const toolRows = rememberedRows(({ name, count, size, range, calibrationDue }: ToolLine): FormCell[] => [
+  { kind: 'tick', name },
+  words(count > 1 ? `${count} × ${name}` : name),
+  words([size, range].filter((text) => text !== undefined).join(', ')),
+  words(calibrationDue),
+  toFill,
+]);
 
 function consumableForm({ consumables }: Sheet, labels: Labels): Form[] {
   const columns = [
@@ -99,16 +101,17 @@ function consumableForm({ consumables }: Sheet, labels: Labels): Form[] {
     [labels.batch, 'short'],
     [labels.useBy, 'short'],
   ] as const;
-  const rows = consumables.map((line): FormCell[] => [
-    { kind: 'tick', name: line.name },
-    words(line.name),
-    words(amountLabel(labels, line.amount), line.steps.length === 0 ? undefined : stepsLabel(labels, line.steps)),
-    hazardCell(line, labels),
-    toFill,
-    line.expires === undefined ? toFill : words(line.expires),
-  ]);
-  return tableForm('consumable', labels.consumables, columns, rows);
+  return tableForm('consumable', labels.consumables, columns, consumableRows(consumables, labels));
 }
+
+const consumableRows = rememberedRows((line: ConsumableLine, labels): FormCell[] => [
+  { kind: 'tick', name: line.name },
+  words(line.name),
+  words(amountLabel(labels, line.amount), line.steps.length === 0 ? undefined : stepsLabel(labels, line.steps)),
+  hazardCell(line, labels),
+  toFill,
+  line.expires === undefined ? toFill : words(line.expires),
+]);
 
 function hazardCell({ signalWord, hazards }: ConsumableLine, labels: Labels): FormCell {
   const texts = hazards.map(({ code, text }) => ({ text: `${code} ${text}`, strong: false }));

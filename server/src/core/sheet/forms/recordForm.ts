@@ -3,6 +3,7 @@ import type { BatchRow, DecisionRow, GaugeRow, SerialRow, SignOff } from '../rec
 import type { RecordRow, Sheet } from '../sheet';
 import { blanksOf, box, formTable, stepsCell, toFill, words, wordsWhen } from './cells';
 import type { Form, FormBlock, FormBox, FormCell, FormTable } from './form';
+import { rememberedRows } from './rememberedRows';
 
 /** The pages that are filed: every value, number, decision and signature of the work, each with its step. */
 export function recordForm(sheet: Sheet, labels: Labels): Form {
@@ -55,15 +56,16 @@ function measurementTable(rows: readonly RecordRow[], labels: Labels): FormTable
     [labels.actual, 'rest'],
     [labels.toolNumber, 'short'],
   ] as const;
-  const cells = rows.map((row): FormCell[] => [
-    stepsCell([row]),
-    measuredWords(row, labels),
-    row.limits === undefined ? words(labels.recordOnly) : { kind: 'limits', text: row.limits },
-    blanksOf(row),
-    toFill,
-  ]);
-  return formTable('records', columns, cells);
+  return formTable('records', columns, measuredRows(rows, labels));
 }
+
+const measuredRows = rememberedRows((row: RecordRow, labels): FormCell[] => [
+  stepsCell([row]),
+  measuredWords(row, labels),
+  row.limits === undefined ? words(labels.recordOnly) : { kind: 'limits', text: row.limits },
+  blanksOf(row),
+  toFill,
+]);
 
 /** What may be taken again is filed as it was the last time; every time has its row in the step. */
 function measuredWords({ what, condition, rounds = 1 }: RecordRow, labels: Labels): FormCell {
@@ -105,9 +107,15 @@ function gaugeTable(rows: readonly GaugeRow[], labels: Labels): FormTable {
     [labels.toolNumber, 'medium'],
     [labels.calibrationDue, 'medium'],
   ] as const;
-  const cells = rows.map(({ name, at, calibrationDue }) => [words(name), stepsCell(at), toFill, known(calibrationDue)]);
-  return formTable('gauge-list', columns, cells);
+  return formTable('gauge-list', columns, gaugeRows(rows, labels));
 }
+
+const gaugeRows = rememberedRows(({ name, at, calibrationDue }: GaugeRow) => [
+  words(name),
+  stepsCell(at),
+  toFill,
+  known(calibrationDue),
+]);
 
 function batchTable(rows: readonly BatchRow[], labels: Labels): FormTable {
   const columns = [
@@ -116,9 +124,15 @@ function batchTable(rows: readonly BatchRow[], labels: Labels): FormTable {
     [labels.batch, 'medium'],
     [labels.useBy, 'medium'],
   ] as const;
-  const cells = rows.map(({ name, at, expires }) => [words(name), stepsCell(at), toFill, known(expires)]);
-  return formTable('batch-list', columns, cells);
+  return formTable('batch-list', columns, batchRows(rows, labels));
 }
+
+const batchRows = rememberedRows(({ name, at, expires }: BatchRow) => [
+  words(name),
+  stepsCell(at),
+  toFill,
+  known(expires),
+]);
 
 function known(date: string | undefined): FormCell {
   return date === undefined ? toFill : words(date);
@@ -133,16 +147,17 @@ function signOffTable(rows: readonly SignOff[], labels: Labels): FormTable {
     [labels.signature, 'medium'],
     [labels.date, 'short'],
   ] as const;
-  const cells = rows.map((row) => [
-    stepsCell([row]),
-    wordsWhen(row.title, row.condition),
-    words(row.who),
-    toFill,
-    toFill,
-    toFill,
-  ]);
-  return formTable('sign-off-list', columns, cells, 'tall');
+  return formTable('sign-off-list', columns, signOffRows(rows, labels), 'tall');
 }
+
+const signOffRows = rememberedRows((row: SignOff) => [
+  stepsCell([row]),
+  wordsWhen(row.title, row.condition),
+  words(row.who),
+  toFill,
+  toFill,
+  toFill,
+]);
 
 function finalTable(labels: Labels): FormTable {
   const columns = [
