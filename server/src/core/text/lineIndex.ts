@@ -1,3 +1,5 @@
+import { lineStarts } from './lineStarts';
+
 /** A position as people and protocols count it: line and UTF-16 character, both from 0. */
 export interface LinePosition {
   readonly line: number;
@@ -7,15 +9,11 @@ export interface LinePosition {
 /** Finds lines by offset and offsets by line; lines end at LF, CR LF or a lone CR. */
 export class LineIndex {
   readonly #text: string;
-  readonly #starts: number[];
+  readonly #starts: Int32Array;
 
   constructor(text: string) {
     this.#text = text;
-    this.#starts = [0];
-    for (let i = 0; i < text.length; i++) {
-      const code = text.charCodeAt(i);
-      if (code === 10 || (code === 13 && text.charCodeAt(i + 1) !== 10)) this.#starts.push(i + 1);
-    }
+    this.#starts = lineStarts(text);
   }
 
   get lineCount(): number {
