@@ -66,6 +66,15 @@ test('a changed document, a changed family and a file that turns up are each che
   expect(found()).toBe(true);
 });
 
+test('a text with a byte order mark is known again; what is no text is checked anew each time', async () => {
+  writeFileSync(file('one.procedure.yaml'), `\uFEFF${PROCEDURE}# ü\n`);
+  await checked();
+  expect(found()).toBe(true);
+  writeFileSync(file('one.procedure.yaml'), Buffer.concat([Buffer.from(PROCEDURE), Buffer.from([0x23, 0xff, 0x0a])]));
+  await checked();
+  expect(found()).toBe(false);
+});
+
 test('a cache that cannot be read is done without', async () => {
   await checked();
   for (const name of readdirSync(file('cache'))) writeFileSync(join(file('cache'), name), '[["torn');

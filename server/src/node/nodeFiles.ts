@@ -27,17 +27,25 @@ export class NodeFiles implements FileSource {
 }
 
 export function readText(path: string): SourceText {
+  const source = readBytes(path);
+  return source.is === 'bytes' ? { is: 'text', text: source.bytes.toString('utf8') } : source;
+}
+
+type Unread = Exclude<SourceText, { readonly is: 'text' }>;
+
+/** What a document's file holds, for whoever only wants to know whether it is the same as before. */
+export function readBytes(path: string): { readonly is: 'bytes'; readonly bytes: Buffer } | Unread {
   try {
     const stats = statSync(path);
     if (!stats.isFile()) return { is: 'unreadable', reason: 'it is not a file' };
     if (stats.size > LARGEST) return { is: 'unreadable', reason: 'it is larger than 8 MB' };
-    return { is: 'text', text: readFileSync(path, 'utf8') };
+    return { is: 'bytes', bytes: readFileSync(path) };
   } catch (error) {
     return failureOf(error);
   }
 }
 
-function failureOf(error: unknown): SourceText {
+function failureOf(error: unknown): Unread {
   const code = errorCode(error);
   if (code === 'ENOENT' || code === 'ENOTDIR') return { is: 'missing' };
   return { is: 'unreadable', reason: reasonOf(error) };
