@@ -68,7 +68,7 @@ function missingFrom(procedure: ProcedureView): Missing[] {
     if (procedure.family?.part(id)?.renew?.value !== 'always') continue;
     const lines = supply?.get(id) ?? [];
     const where = fitted.minus(procedure.space.union(lines.map((one) => one.where)));
-    const first = where.isEmpty ? undefined : firstWithin(fittingsOf(procedure).get(id) ?? [], where);
+    const first = where.isEmpty ? undefined : firstWithin(fittingsOf(procedure, id), where);
     if (first !== undefined) missing.push({ where, lines, fitting: first });
   }
   return missing;

@@ -15,60 +15,59 @@ export interface Fitting {
   readonly ifNeeded: boolean;
 }
 
-/** Where each part is fitted, in the order of the text; a trial fit takes no new part. Gathered once for a reading. */
-export function fittingsOf(procedure: ProcedureView): ReadonlyMap<string, readonly Fitting[]> {
+/** What a stretch of the steps fits of one part. */
+interface FittedPart {
+  readonly fittings: Fitting[];
+  where: BuildSet;
+}
+
+const fittedByRun = gatherer((steps, procedure) => {
+  const byPart = new Map<string, FittedPart>();
+  for (const step of steps) {
+    for (const view of step.instructions) for (const one of fittingsBy(procedure, step, view)) add(byPart, one);
+  }
+  return byPart;
+});
+
+function add(byPart: Map<string, FittedPart>, fitting: Fitting): void {
+  const { ref, where } = fitting;
+  const known = byPart.get(ref.id);
+  if (known === undefined) {
+    byPart.set(ref.id, { fittings: [fitting], where });
+    return;
+  }
+  known.fittings.push(fitting);
+  known.where = known.where.or(where);
+}
+
+/** Where a part is fitted, in the order of the text; a trial fit takes no new part. */
+export function fittingsOf(procedure: ProcedureView, part: string): readonly Fitting[] {
+  return fittedByRun(procedure).flatMap((byPart) => byPart.get(part)?.fittings ?? NO_FITTINGS);
+}
+
+/** The builds in which each part is fitted somewhere. Gathered once for a reading. */
+export function fittedOn(procedure: ProcedureView): ReadonlyMap<string, BuildSet> {
   const known = remembered.get(procedure);
   if (known !== undefined) return known;
-  const byPart = new Map<string, Fitting[]>();
-  for (const fittings of fittingsByRun(procedure)) for (const one of fittings) add(byPart, one);
-  remembered.set(procedure, byPart);
-  return byPart;
-}
-
-const fittingsByRun = gatherer((steps, procedure) =>
-  steps.flatMap((step) => step.instructions.flatMap((view) => fittingsBy(procedure, step, view))),
-);
-
-function add(byPart: Map<string, Fitting[]>, fitting: Fitting): void {
-  const known = byPart.get(fitting.ref.id);
-  if (known === undefined) byPart.set(fitting.ref.id, [fitting]);
-  else known.push(fitting);
-}
-
-/** The builds in which each part is fitted somewhere. */
-export function fittedOn(procedure: ProcedureView): ReadonlyMap<string, BuildSet> {
-  const known = unions.get(procedure);
-  if (known !== undefined) return known;
-  const union = unionOf(unionsByRun(procedure));
-  unions.set(procedure, union);
+  const union = new Map<string, BuildSet>();
+  for (const byPart of fittedByRun(procedure)) for (const [id, { where }] of byPart) unite(union, id, where);
+  remembered.set(procedure, union);
   return union;
 }
-
-const unions = new WeakMap<ProcedureView, ReadonlyMap<string, BuildSet>>();
-
-const unionsByRun = gatherer((steps, procedure) =>
-  unionOf(
-    steps.flatMap((step) =>
-      step.instructions.flatMap((view) =>
-        fittingsBy(procedure, step, view).map(({ ref, where }) => new Map([[ref.id, where]])),
-      ),
-    ),
-  ),
-);
 
 /** For each id all builds that one of the maps has for it. */
 export function unionOf(maps: readonly ReadonlyMap<string, BuildSet>[]): Map<string, BuildSet> {
   const union = new Map<string, BuildSet>();
-  for (const map of maps) {
-    for (const [id, where] of map) {
-      const known = union.get(id);
-      if (known !== where) union.set(id, known?.or(where) ?? where);
-    }
-  }
+  for (const map of maps) for (const [id, where] of map) unite(union, id, where);
   return union;
 }
 
-const remembered = new WeakMap<ProcedureView, ReadonlyMap<string, readonly Fitting[]>>();
+function unite(union: Map<string, BuildSet>, id: string, where: BuildSet): void {
+  const known = union.get(id);
+  if (known !== where) union.set(id, known?.or(where) ?? where);
+}
+
+const remembered = new WeakMap<ProcedureView, ReadonlyMap<string, BuildSet>>();
 
 const NO_REFS: readonly Ref[] = [];
 const NO_FITTINGS: readonly Fitting[] = [];

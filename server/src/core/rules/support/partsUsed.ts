@@ -2,7 +2,6 @@ import { Names } from '../../analysis/names';
 import type { InstructionView, ProcedureView } from '../../analysis/procedureView';
 import { gatherer } from '../../analysis/stepRuns';
 import type { BuildSet } from '../../builds';
-import type { Mention } from '../../model/values';
 import { fittedOn, unionOf } from './fittings';
 import { sentencesOf } from './sentences';
 
@@ -10,24 +9,24 @@ import { sentencesOf } from './sentences';
 export function partsUsed(procedure: ProcedureView): ReadonlyMap<string, BuildSet> {
   const known = remembered.get(procedure);
   if (known !== undefined) return known;
-  const others = usesByRun(procedure).map(({ chosen, mentioned }) => {
-    const parts = mentioned.filter(({ mention }) => isPart(procedure, mention));
-    return unionOf([chosen, ...parts.map(({ mention, where }) => new Map([[mention.id, where]]))]);
-  });
-  const used = unionOf([fittedOn(procedure), ...others]);
+  const others = usesByRun(procedure);
+  const mentioned = unionOf(others.map((one) => one.mentioned));
+  const parts = [...mentioned].filter(([mention]) => isPart(procedure, mention));
+  const named = parts.map(([mention, where]) => new Map([[mention.slice(mention.indexOf('/') + 1), where]]));
+  const used = unionOf([fittedOn(procedure), ...others.map((one) => one.chosen), ...named]);
   remembered.set(procedure, used);
   return used;
 }
 
-/** What is put to use beside what is fitted. What a mention names depends on all ids of the procedure, and is asked later. */
+/** What is put to use beside what is fitted. What a mention, `cover` or `part/cover`, names is asked later: it depends on all ids. */
 interface OtherUses {
   readonly chosen: ReadonlyMap<string, BuildSet>;
-  readonly mentioned: readonly { readonly mention: Mention; readonly where: BuildSet }[];
+  readonly mentioned: ReadonlyMap<string, BuildSet>;
 }
 
 const usesByRun = gatherer((steps): OtherUses => {
   const views = steps.flatMap((step) => step.instructions);
-  return { chosen: unionOf(views.map(chosenBy)), mentioned: views.flatMap(mentionedBy) };
+  return { chosen: unionOf(views.map(chosenBy)), mentioned: unionOf(views.flatMap(mentionedBy)) };
 });
 
 const remembered = new WeakMap<ProcedureView, ReadonlyMap<string, BuildSet>>();
@@ -38,14 +37,15 @@ function chosenBy({ instruction, where }: InstructionView): Map<string, BuildSet
 }
 
 /** A sentence beside a verb tells how the verb is done; only one that stands alone can fit what no verb fits. */
-function mentionedBy({ instruction, where }: InstructionView): OtherUses['mentioned'] {
+function mentionedBy({ instruction, where }: InstructionView): OtherUses['mentioned'][] {
   if (instruction.verb !== 'say') return [];
   return sentencesOf(instruction).flatMap(({ prose, warns }) =>
-    warns ? [] : prose.mentions.map((mention) => ({ mention, where })),
+    warns ? [] : prose.mentions.map(({ kind, id }) => new Map([[kind === undefined ? id : `${kind}/${id}`, where]])),
   );
 }
 
-function isPart(procedure: ProcedureView, mention: Mention): boolean {
-  const lookup = Names.of(procedure.snapshot, procedure.document).lookUpMention(mention);
+function isPart(procedure: ProcedureView, mention: string): boolean {
+  const [id = '', kind] = mention.split('/').reverse();
+  const lookup = Names.of(procedure.snapshot, procedure.document).lookUpMention({ id, kind, from: 0, to: 0 });
   return lookup.is === 'found' && lookup.thing.kind === 'part';
 }

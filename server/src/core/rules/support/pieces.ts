@@ -13,7 +13,7 @@ export type Pieces = readonly { readonly number: number; readonly where: BuildSe
  * where one states none. Undefined where a number cannot be read.
  */
 export function piecesNeeded(procedure: ProcedureView, part: string): Pieces | undefined {
-  const fittings = fittingsOf(procedure).get(part) ?? [];
+  const fittings = fittingsOf(procedure, part);
   const known = needs.get(procedure.space) ?? new Map<string, Needed>();
   needs.set(procedure.space, known);
   const before = known.get(part);
