@@ -23,6 +23,7 @@ export class Diagnostics {
   /** What each checked document depends on: all that is kept of a document that is not open, beside what was found. */
   readonly #dependencies = new Map<Uri, ReadonlySet<Uri>>();
   readonly #progress: ScanProgress;
+  #isMemorySpared = false;
   /** How many folders are being looked through. */
   #scans = 0;
   #settled: (() => void)[] = [];
@@ -129,6 +130,7 @@ export class Diagnostics {
   }
 
   async #check(uri: Uri): Promise<void> {
+    this.#spareMemory(this.#queue.waiting > 0);
     const wanted = this.#isWanted(uri);
     const checked = wanted ? await this.#session.checked.of(uri) : undefined;
     this.#progress.report(this.#queue.waiting);
@@ -168,9 +170,17 @@ export class Diagnostics {
     if (documentKindOf(uri) === 'procedure') this.#session.workspace.forget(uri);
   }
 
+  /** Each of many documents is garbage once it is checked, and a heap left to itself grows over hundreds of them first. */
+  #spareMemory(isSpared: boolean): void {
+    if (isSpared === this.#isMemorySpared) return;
+    this.#isMemorySpared = isSpared;
+    this.#session.host.spareMemory?.(isSpared);
+  }
+
   /** Lets go of every file that nothing open depends on. */
   #done(): void {
     this.#progress.end();
+    this.#spareMemory(false);
     const { openUris, workspace } = this.#session;
     const kept = new Set(openUris.flatMap((uri) => [uri, ...(this.#dependencies.get(uri) ?? [])]));
     for (const uri of [...workspace.snapshot.uris]) if (!kept.has(uri)) workspace.forget(uri);

@@ -28,6 +28,11 @@ export interface Host {
   nextTurn(): Promise<void>;
   /** Resolves after so many milliseconds. */
   pause(milliseconds: number): Promise<void>;
+  /**
+   * Asks to keep memory low rather than save time, or not to any more: while many documents are checked that nobody looks
+   * at. Where the platform cannot be asked, it does as it does.
+   */
+  spareMemory?(isSpared: boolean): void;
   /** A URI at which the page of a rule can be opened, where the platform has the pages. */
   rulePage?(rule: string): string | undefined;
   /** The printed pages as drawings. */

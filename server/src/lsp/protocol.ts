@@ -87,10 +87,30 @@ export type PageBlock =
   | { readonly key: string; readonly html?: string }
   | {
       readonly key: string;
-      readonly element: 'main' | 'section';
+      readonly element: 'main' | 'section' | 'div' | 'table' | 'tbody';
       readonly attributes: Readonly<Record<string, string>>;
-      readonly parts: readonly PageBlock[];
+      readonly parts: readonly PagePart[];
     };
+
+/** So many parts that the element of this key has in the reader's page, from a place on, just as they are there. */
+export interface KeptParts {
+  readonly kept: number;
+  /** Counted from 0. */
+  readonly from: number;
+}
+
+export type PagePart = PageBlock | KeptParts;
+
+/** Where each step stands in the source, in UTF-16 code units, in the order of the sheet: what has changed of it. */
+export interface SourcesPatch {
+  /** So many at the beginning are as the reader has them. */
+  readonly same: number;
+  /** What stands between these and the last ones. */
+  readonly between: readonly number[];
+  /** So many at the end are those at the end of the reader's, each moved by as much. */
+  readonly moved: number;
+  readonly by: number;
+}
 
 export interface PagePatch {
   readonly version: number;
@@ -102,9 +122,8 @@ export interface PagePatch {
   /** Absent where it is as it was. */
   readonly style?: string;
   /** The whole body, in its order. */
-  readonly blocks: readonly PageBlock[];
-  /** Where each step stands, in UTF-16 code units, in the order of the sheet. */
-  readonly sources: readonly number[];
+  readonly blocks: readonly PagePart[];
+  readonly sources: SourcesPatch;
 }
 
 export interface SheetPatchResult extends BuildsResult {

@@ -1,15 +1,14 @@
 import type { Uri } from '../core/analysis/uri';
 import type { SheetPage } from '../core/sheet/html';
-import type { HtmlBlock } from '../core/sheet/htmlBlocks';
-import type { PageBlock, PagePatch } from './protocol';
+import { changedParts } from './pageChange';
+import type { PagePatch, SourcesPatch } from './protocol';
 
 /** More pages than anybody looks at at once. */
 const MOST_PAGES = 8;
 
 interface Sent {
   readonly version: number;
-  readonly style: string;
-  readonly pieces: ReadonlyMap<string, string>;
+  readonly page: SheetPage;
 }
 
 /** What was sent of each page last, so that only what has changed is sent again. */
@@ -21,18 +20,16 @@ export class SentPages {
   patch(uri: Uri, page: SheetPage, since: number | undefined): PagePatch {
     const last = this.#sent.get(uri);
     const known = last !== undefined && last.version === since ? last : undefined;
-    const pieces = new Map<string, string>();
-    const blocks = page.blocks.map((block) => changed(block, known?.pieces, pieces));
     this.#version += 1;
-    this.#keep(uri, { version: this.#version, style: page.style, pieces });
+    this.#keep(uri, { version: this.#version, page });
     return {
       version: this.#version,
       ...(known === undefined ? {} : { since: known.version }),
       language: page.language,
       bodyClass: page.bodyClass,
-      ...(known?.style === page.style ? {} : { style: page.style }),
-      blocks,
-      sources: page.sources,
+      ...(known?.page.style === page.style ? {} : { style: page.style }),
+      blocks: changedParts(page.blocks, known?.page.blocks),
+      sources: movedSources(page.sources, known?.page.sources ?? []),
     };
   }
 
@@ -44,17 +41,13 @@ export class SentPages {
   }
 }
 
-/** Notes every piece in `pieces`; one that the reader has goes without its markup. */
-function changed(
-  block: HtmlBlock,
-  known: ReadonlyMap<string, string> | undefined,
-  pieces: Map<string, string>,
-): PageBlock {
-  const { key } = block;
-  if (!('html' in block)) {
-    const { element, attributes } = block;
-    return { key, element, attributes, parts: block.parts.map((part) => changed(part, known, pieces)) };
-  }
-  pieces.set(key, block.html);
-  return known?.get(key) === block.html ? { key } : { key, html: block.html };
+/** A key pressed in one step leaves those above where they are, and moves those below by as much. */
+function movedSources(next: readonly number[], old: readonly number[]): SourcesPatch {
+  const most = Math.min(next.length, old.length);
+  let same = 0;
+  while (same < most && next[same] === old[same]) same += 1;
+  const by = (next.at(-1) ?? 0) - (old.at(-1) ?? 0);
+  let moved = 0;
+  while (moved < most - same && next.at(-1 - moved) === (old.at(-1 - moved) ?? 0) + by) moved += 1;
+  return { same, between: next.slice(same, next.length - moved), moved, by };
 }
