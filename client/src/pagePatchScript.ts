@@ -52,12 +52,18 @@ function partner(old, at, child) {
   return at === null || at.id ? null : at;
 }
 
-// A page that is held in pieces, each known by its key.
+// A page that is held in pieces, each known by its key. An element that has not changed is not even looked at: a sheet may
+// have thousands of them.
 const patchedPage = (host) => {
   'use strict';
   let version;
-  let pieces = new Map();
+  // Each piece and group by its key, and the keys of the parts of each group in their order; those of the page by ''.
+  const pieces = new Map();
+  const orders = new Map();
+  let gone = [];
+  let isReordered = false;
   let steps = [];
+  let sources = [];
   const template = document.createElement('template');
 
   function parsed(html) {
@@ -68,56 +74,105 @@ const patchedPage = (host) => {
   function show(page) {
     if (page.since !== undefined && page.since !== version) return false;
     version = page.version;
-    const next = new Map();
-    const wanted = new Set(keysOf(page.blocks));
-    for (const [key, element] of pieces) if (!wanted.has(key)) element.remove();
-    place(host, page.blocks, next);
-    pieces = next;
-    steps = [...host.querySelectorAll('section.step')];
-    steps.forEach((step, at) => {
-      if (step.tabIndex !== 0) step.tabIndex = 0;
-      const offset = String(page.sources[at]);
-      if (step.dataset.sourceOffset !== offset) step.dataset.sourceOffset = offset;
-    });
+    place(host, '', page.blocks);
+    forget();
+    const { same, between, moved, by } = page.sources;
+    const behind = moved === 0 ? [] : sources.slice(-moved).map((offset) => offset + by);
+    sources = [...sources.slice(0, same), ...between, ...behind];
+    if (isReordered) findSteps();
     return true;
   }
 
-  function keysOf(blocks) {
-    return blocks.flatMap((block) => [block.key, ...keysOf(block.parts ?? [])]);
+  function findSteps() {
+    isReordered = false;
+    steps = [...host.querySelectorAll('section.step')];
+    for (const step of steps) if (step.tabIndex !== 0) step.tabIndex = 0;
   }
 
-  function place(parent, blocks, next) {
+  function place(parent, group, parts) {
+    const before = orders.get(group) ?? [];
+    const changed = new Map();
+    const after = parts.flatMap((part) => {
+      if (part.kept !== undefined) return before.slice(part.from, part.from + part.kept);
+      changed.set(part.key, part);
+      return [part.key];
+    });
+    orders.set(group, after);
+    if (after.length !== before.length || after.some((key, at) => key !== before[at])) putInOrder(parent, before, after, changed);
+    else for (const block of changed.values()) made(block);
+  }
+
+  function putInOrder(parent, before, after, changed) {
+    isReordered = true;
+    const wanted = new Set(after);
+    for (const key of before) if (!wanted.has(key)) letGo(key, parent);
     let at = parent.firstElementChild;
-    for (const block of blocks) {
-      const known = pieces.get(block.key);
-      const element = elementOf(block, known);
-      next.set(block.key, element);
+    for (const key of after) {
+      const known = pieces.get(key);
+      const element = changed.has(key) ? made(changed.get(key)) : known;
       // It may have taken the place of the one that was here.
       if (known === at) at = element;
       if (element === at) at = at.nextElementSibling;
       else parent.insertBefore(element, at);
-      if (block.parts !== undefined) place(element, block.parts, next);
     }
     while (at !== null) {
-      const gone = at;
+      const extra = at;
       at = at.nextElementSibling;
-      gone.remove();
+      extra.remove();
     }
   }
 
-  function elementOf(block, known) {
-    if (block.parts !== undefined) {
-      const element = known ?? document.createElement(block.element);
-      for (const [name, value] of Object.entries(block.attributes)) {
-        if (element.getAttribute(name) !== value) element.setAttribute(name, value);
-      }
-      return element;
-    }
-    if (block.html === undefined) return known;
-    const made = parsed(block.html);
-    return known === undefined ? made : patch(known, made);
+  // What stood here may have been taken to another place already, or be wanted there yet.
+  function letGo(key, parent) {
+    const element = pieces.get(key);
+    if (element.parentNode === parent) element.remove();
+    gone.push(key);
   }
 
-  return { show, steps: () => steps };
+  function forget() {
+    for (const key of gone) {
+      if (pieces.get(key)?.isConnected !== false) continue;
+      pieces.delete(key);
+      gone.push(...(orders.get(key) ?? []));
+      orders.delete(key);
+    }
+    gone = [];
+  }
+
+  // The element of a block as it is now.
+  function made(block) {
+    const known = pieces.get(block.key);
+    const element = block.parts === undefined ? pieceOf(block, known) : groupOf(block, known);
+    pieces.set(block.key, element);
+    if (block.parts !== undefined) place(element, block.key, block.parts);
+    return element;
+  }
+
+  function pieceOf({ html }, known) {
+    if (html === undefined) return known;
+    const next = parsed(html);
+    return known === undefined ? next : patch(known, next);
+  }
+
+  function groupOf({ element: name, attributes }, known) {
+    const element = known?.localName === name ? known : document.createElement(name);
+    if (known !== undefined && known !== element) known.replaceWith(element);
+    for (const [attribute, value] of Object.entries(attributes)) {
+      if (element.getAttribute(attribute) !== value) element.setAttribute(attribute, value);
+    }
+    return element;
+  }
+
+  // Where a step stands in the source.
+  function sourceOf(step) {
+    return sources[steps.indexOf(step)];
+  }
+
+  // The step at a place of the source is the last one that begins before it.
+  function stepAt(offset) {
+    return steps[sources.findLastIndex((source) => source <= offset)] ?? null;
+  }
+
+  return { show, sourceOf, stepAt };
 };
 `;

@@ -90,7 +90,7 @@ const TOOLBAR_STYLES = `
 #toolbar [hidden] { display: none; } #readout:empty { display: none; }
 #toolbar button:hover { background: var(--vscode-button-hoverBackground); }
 :focus-visible { outline: 2px solid var(--vscode-focusBorder); outline-offset: 2px; }
-[data-source-offset] { cursor: pointer; }
+[data-source-offset], .step { cursor: pointer; }
 #sheet [aria-current="step"] { position: relative; }
 #sheet [aria-current="step"]::before { content: ''; position: absolute; inset: 0 auto 0 -.75rem; width: .25rem; background: var(--vscode-focusBorder); }
 `;

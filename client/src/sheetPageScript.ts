@@ -133,9 +133,8 @@ const SHEET_VIEW_SCRIPT = String.raw`
     }
   }
 
-  // The step at the caret is the last one that begins before it.
   function mark() {
-    const current = pieces.steps().findLast((step) => Number(step.dataset.sourceOffset) <= caret) ?? null;
+    const current = pieces.stepAt(caret);
     if (current === marked && current?.hasAttribute('aria-current')) return current;
     marked?.removeAttribute('aria-current');
     current?.setAttribute('aria-current', 'step');
@@ -156,9 +155,10 @@ const SHEET_VIEW_SCRIPT = String.raw`
   }
 
   function goToSource(target) {
-    const step = target.closest('[data-source-offset]');
+    const step = target.closest('[data-source-offset], section.step');
     if (step === null || target.closest('a, button:not([data-source-offset]), select, input') !== null) return;
-    editor.postMessage({ is: 'source', offset: Number(step.dataset.sourceOffset) });
+    const offset = step.dataset.sourceOffset ?? pieces.sourceOf(step);
+    editor.postMessage({ is: 'source', offset: Number(offset) });
   }
 
   for (const shown of [sheet, pages, walk]) {

@@ -9,10 +9,10 @@ import { checkDocument } from '../../server/src/core/rules/checkDocument';
 import { buildSheet, listSheetBuilds } from '../../server/src/core/sheet/buildSheet';
 import { sheetToHtml, sheetToPage } from '../../server/src/core/sheet/html';
 import type { Sheet } from '../../server/src/core/sheet/sheet';
-import type { PageBlock } from '../../server/src/lsp/protocol';
 import { SentPages } from '../../server/src/lsp/sentPages';
 import { NodeFiles, uriOfPath } from '../../server/src/node/nodeFiles';
 import { TODAY } from '../support/checkText';
+import { PageReader } from '../support/pageReader';
 import { seededRandom } from '../support/seededRandom';
 import { randomEdit } from '../support/typing';
 
@@ -47,28 +47,13 @@ function freshBody(sheet: Sheet): string {
   return (/<body[^>]*>(.*)<\/body>/s.exec(html)?.[1] ?? '').replace(/ data-source-\w+="[^"]*"/g, '');
 }
 
-/** What a reader has after a patch. */
-function put(blocks: readonly PageBlock[], pieces: Map<string, string>): string {
-  return blocks
-    .map((block) => {
-      if ('parts' in block) {
-        const attributes = Object.entries(block.attributes).map(([name, value]) => ` ${name}="${value}"`);
-        return `<${block.element}${attributes.join('')}>${put(block.parts, pieces)}</${block.element}>`;
-      }
-      if (block.html !== undefined) pieces.set(block.key, block.html);
-      return pieces.get(block.key) ?? `(no ${block.key})`;
-    })
-    .join('');
-}
-
 test('after any edits a reader has the page that a fresh printing gives', async () => {
   const seed = Number(process.env.SEED ?? 20261125);
   console.log(`seed ${seed}`);
   const random = seededRandom(seed);
   const workspace = await openWorkspace();
   const sent = new SentPages();
-  const pieces = new Map<string, string>();
-  let version: number | undefined;
+  const reader = new PageReader();
   let text = TEXT;
   for (let i = 0; i < EDITS; i++) {
     text = random() < 0.1 ? TEXT : randomEdit(text, random);
@@ -76,8 +61,9 @@ test('after any edits a reader has the page that a fresh printing gives', async 
     const alone = sheetOf(await openWorkspace(), text);
     expect(sheet).toEqual(alone);
     if (sheet === undefined || alone === undefined) continue;
-    const patch = sent.patch(URI, sheetToPage(sheet), version);
-    version = patch.version;
-    expect(put(patch.blocks, pieces) === freshBody(alone), `edit ${i} of seed ${seed}`).toBe(true);
+    const page = sheetToPage(sheet);
+    reader.take(sent.patch(URI, page, reader.version));
+    expect(reader.body() === freshBody(alone), `edit ${i} of seed ${seed}`).toBe(true);
+    expect(reader.sources).toEqual(page.sources);
   }
 });

@@ -24,7 +24,7 @@ export function formBlock({ name, title, page, blocks }: Form, group: string, co
     key,
     element: 'section',
     attributes: { class: `form ${name} page-${page}`, 'aria-labelledby': `${name}-title` },
-    parts: [heading, ...blocks.flatMap((block, place) => partsOf(block, `${key} ${place}`, context))],
+    parts: [heading, ...blocks.flatMap((block, place) => partsOf(block, `${key} ${block.kind} ${place}`, context))],
   };
 }
 

@@ -15,6 +15,7 @@ export interface HtmlGroup {
   readonly parts: readonly HtmlBlock[];
 }
 
+/** What is a piece never becomes a group under the same key. */
 export type HtmlBlock = HtmlPiece | HtmlGroup;
 
 export function blockHtml(block: HtmlBlock): Html {
