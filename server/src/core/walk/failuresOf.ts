@@ -1,4 +1,3 @@
-import { namedRefs } from '../analysis/instructions';
 import type { BuildSet } from '../builds';
 import type { ItemRange } from '../syntax/node';
 import type { Cause, Deed, Failure, Happening } from './failure';
@@ -40,25 +39,25 @@ class Telling {
     for (const { work } of this.walked.stretches) {
       this.#begins.push(begin);
       const before = this.#unresolved;
-      for (const { found, place, unresolved } of work.found) {
+      for (const { found, place, at, unresolved } of work.found) {
         this.#unresolved = unresolved < 0 ? before : begin + unresolved;
-        this.#tell(found, begin + place, work.entries[place]);
+        this.#tell(found, begin + place, at, loopOf(work.entries[place]));
       }
       this.#unresolved = work.unresolved < 0 ? before : begin + work.unresolved;
       begin += work.length;
     }
-    for (const found of this.walked.end.found) this.#tell(found, begin, undefined);
+    for (const found of this.walked.end.found) this.#tell(found, begin, undefined, undefined);
     return this.#failures;
   }
 
-  #tell(found: Found, index: number, entry: PlanEntry | undefined): void {
-    const failure = this.#failure(found, index, placeOf(entry, found.about, found.asked));
+  #tell(found: Found, index: number, at: ItemRange | undefined, loop: Loop | undefined): void {
+    const failure = this.#failure(found, index, at);
     // What an unresolved instruction may have put right is not told.
     const before = failure.because?.index ?? -1;
     if (this.#unresolved >= 0 && (before < this.#unresolved || UNSURE.has(found.cause)) && !CERTAIN.has(found.cause))
       return;
     if (this.#wasTold(failure)) return;
-    if (entry?.is === 'act' && entry.loop !== undefined) this.#tellLoop(failure, entry.loop);
+    if (loop !== undefined) this.#tellLoop(failure, loop);
     else this.#failures.push(failure);
   }
 
@@ -136,24 +135,17 @@ class Telling {
       const begin = this.#begins[i] ?? 0;
       const all = work?.deedsTo(part) ?? [];
       for (let k = all.length - 1; k >= 0; k--) {
-        const { place, done } = all[k] ?? { place: 0, done: [] };
-        if (begin + place >= before) continue;
-        const match = done.findLast(({ what, where: there }) => deeds.includes(what) && there.overlaps(where));
-        const at = match === undefined ? undefined : placeOf(work?.entries[place], part);
-        if (match !== undefined && at !== undefined) return { ...match, at, index: begin + place };
+        const here = all[k];
+        if (here === undefined || begin + here.place >= before) continue;
+        const match = here.done.findLast(({ what, where: there }) => deeds.includes(what) && there.overlaps(where));
+        const at = match === undefined ? undefined : here.at;
+        if (match !== undefined && at !== undefined) return { ...match, at, index: begin + here.place };
       }
     }
     return undefined;
   }
 }
 
-/**
- * Where an entry names the part, or one of its conditions, or where it stands. Only the plan says so, for what an entry
- * did may be older than its place.
- */
-function placeOf(entry: PlanEntry | undefined, part: string, asked?: number): ItemRange | undefined {
-  if (entry === undefined || entry.is === 'gap') return undefined;
-  if (entry.is === 'lost-loop') return entry.at;
-  if (asked !== undefined) return entry.asked[asked]?.at;
-  return namedRefs(entry.instruction).find((ref) => ref.id === part)?.range ?? entry.at;
+function loopOf(entry: PlanEntry | undefined): Loop | undefined {
+  return entry?.is === 'act' ? entry.loop : undefined;
 }

@@ -1,3 +1,4 @@
+import type { StepView } from '../analysis/procedureView';
 import type { BuildSet } from '../builds';
 import { Beginnings } from './beginnings';
 import { commonEnds } from './commonEnds';
@@ -7,7 +8,7 @@ import { decidesAnything, neverRenewed } from './neverRenewed';
 import { isWhole } from './resolved';
 import type { Fork } from './trace';
 import type { UnitModel } from './unitModel';
-import type { BeforeStep, LaidStep, Span, WalkPlan } from './walkPlan';
+import type { LaidStep, Span, WalkPlan } from './walkPlan';
 
 /**
  * Lays out the walk of a procedure: its instructions in the order in which they come, on every way. What the last plan of
@@ -31,10 +32,9 @@ class Layout {
     readonly unit: UnitModel,
     readonly earlier: WalkPlan | undefined,
   ) {
-    const names = unit.names;
+    const { names } = unit;
     this.#names = earlier !== undefined && areSameNames(earlier.names, names) ? earlier.names : names;
-    const then = earlier?.steps.map((one) => one.view) ?? [];
-    this.#ends = commonEnds(unit.procedure.steps, then);
+    this.#ends = commonEnds(unit.procedure.steps, earlier?.unit.procedure.steps ?? []);
     this.#begins = new Beginnings(this.#steps);
   }
 
@@ -57,18 +57,21 @@ class Layout {
     };
   }
 
+  /** This is gone through for every step after each key, so nothing is made for a step that is taken over. */
   #layOut(never: BuildSet): BuildSet {
     const { document, steps } = this.unit.procedure;
     const torn = new Set(document.problems.map((problem) => problem.range.item));
     let dead = never;
-    for (const [index, view] of steps.entries()) {
+    for (let index = 0; index < steps.length; index++) {
+      const view = steps[index] as StepView;
       const isTorn = torn.size > 0 && torn.has(view.step.node.item);
-      const before: BeforeStep = { names: this.#names, dead, forks: this.#forks.length, isTorn };
-      const known = this.#before(index);
-      const isSame = known !== undefined && this.#holds(known, before, index);
-      const laid = isSame ? known : layOutStep(this.unit, view, before, this.#steps, this.#begins);
+      let laid = this.#before(index);
+      if (laid === undefined || laid.dead !== dead || laid.isTorn !== isTorn || !this.#holds(laid, index)) {
+        const before = { names: this.#names, dead, forksBefore: this.#forks.length, isTorn };
+        laid = layOutStep(this.unit, view, before, this.#steps, this.#begins);
+      }
       this.#steps.push(laid);
-      for (const fork of laid.forks) this.#forks.push(fork);
+      if (laid.forks.length > 0) this.#forks.push(...laid.forks);
       dead = laid.deadAfter;
     }
     return dead;
@@ -87,21 +90,20 @@ class Layout {
 
   /** What a step was laid out as in the last plan. */
   #before(index: number): LaidStep | undefined {
-    const then = this.earlier?.steps ?? [];
+    const { earlier } = this;
+    if (earlier === undefined) return undefined;
     const [same, behind] = this.#ends;
-    const { steps } = this.unit.procedure;
-    if (index < same) return then[index];
-    return index < steps.length - behind ? undefined : then[index - steps.length + then.length];
+    if (index < same) return earlier.steps[index];
+    const left = this.unit.procedure.steps.length - index;
+    return left > behind ? undefined : earlier.steps[earlier.steps.length - left];
   }
 
   /** Whether a step would be laid out as it was. Where the forks before it are not as many, its own have other numbers. */
-  #holds(known: LaidStep, before: BeforeStep, index: number): boolean {
-    const was = known.before;
-    if (was.dead !== before.dead || was.isTorn !== before.isTorn || !areSameNames(was.names, before.names))
-      return false;
-    if (was.forks !== before.forks && known.forks.length > 0) return false;
-    if (known.isLost) return false;
-    return index < this.#ends[0] || known.spans.every((span) => this.#isSameSpan(span, index));
+  #holds(laid: LaidStep, index: number): boolean {
+    if (laid.isLost || !areSameNames(laid.names, this.#names)) return false;
+    if (laid.forks.length > 0 && laid.forksBefore !== this.#forks.length) return false;
+    if (laid.spans.length === 0 || index < this.#ends[0]) return true;
+    return laid.spans.every((span) => this.#isSameSpan(span, index));
   }
 
   #isSameSpan({ target, steps }: Span, index: number): boolean {

@@ -47,13 +47,18 @@ class StepLayout {
     if (before.isTorn || !isStepResolved(view, unit)) this.#entries.push({ is: 'gap' });
     this.#step();
     const read = unitOf(view.step.node);
+    // Written out, for every step after each key is asked for these: an object that begins as a copy is slow to read.
+    const { names, dead, forksBefore, isTorn } = before;
     return {
+      names,
+      dead,
+      forksBefore,
+      isTorn,
       view,
       entries: this.#entries,
       forks: this.#forks,
       deadAfter: this.#dead,
       isSound: read !== undefined && unitsIn(read).every((one) => one.problems.length === 0),
-      before,
       spans: this.#spans,
       isLost: this.#isLost,
     };
@@ -141,7 +146,7 @@ class StepLayout {
   }
 
   #fork(taken: string, notTaken: string, of: ForkOrigin): BuildSet {
-    const index = this.before.forks + this.#forks.length;
+    const index = this.before.forksBefore + this.#forks.length;
     this.#forks.push({ index, taken, notTaken, of });
     return this.unit.space.fork(index);
   }

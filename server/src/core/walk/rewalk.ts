@@ -57,10 +57,9 @@ class Rewalk {
   walk(): Walked {
     const { old, plan } = this;
     const start = old?.start ?? startTransition(this.#walker);
-    const [now, then] = [plan.steps, old?.plan.steps ?? []];
-    const views = [now, then].map((steps) => steps.map((one) => one.view));
-    for (const segment of alignmentOf(views[0] ?? [], views[1] ?? [])) {
-      if (segment.is === 'same') this.#same(segment.now, segment.count);
+    const steps = old?.plan.unit.procedure.steps ?? [];
+    for (const segment of alignmentOf(plan.unit.procedure.steps, steps)) {
+      if (segment.is === 'same') this.#same(segment.now, segment.before, segment.count);
       else this.#changed(segment);
     }
     const after = this.#here();
@@ -69,10 +68,10 @@ class Rewalk {
   }
 
   /** Steps that both walks have, though they need not be laid out alike. */
-  #same(from: number, count: number): void {
-    for (let i = from; i < from + count; ) {
-      const stretch = this.#wholeStretch(i, from + count - i);
-      if (stretch === undefined) this.#again(this.plan.steps[i++]);
+  #same(now: number, before: number, count: number): void {
+    for (let i = 0; i < count; ) {
+      const stretch = this.#wholeStretch(now + i, before + i, count - i);
+      if (stretch === undefined) this.#again(this.plan.steps[now + i++]);
       else {
         this.#takeStretch(stretch);
         i += stretch.work.steps.length;
@@ -81,11 +80,15 @@ class Rewalk {
   }
 
   /** The next stretch of the earlier walk, where it can be taken over as it is. */
-  #wholeStretch(from: number, most: number): PlacedStretch | undefined {
-    const stretch = this.old?.stretches[this.#stretch];
-    if (stretch === undefined || this.#within > 0 || this.#made.isTooShort) return undefined;
-    const { steps, reads } = stretch.work;
-    if (steps.length > most || !steps.every((one, i) => one.laid === this.plan.steps[from + i])) return undefined;
+  #wholeStretch(now: number, before: number, most: number): PlacedStretch | undefined {
+    const { old, plan } = this;
+    const stretch = old?.stretches[this.#stretch];
+    if (old === undefined || stretch === undefined || this.#within > 0 || this.#made.isTooShort) return undefined;
+    const { length } = stretch.work.steps;
+    if (length > most) return undefined;
+    for (let i = 0; i < length; i++) if (plan.steps[now + i] !== old.plan.steps[before + i]) return undefined;
+    if (this.#different.size === 0) return stretch;
+    const { reads } = stretch.work;
     for (const cell of this.#different.keys()) if (reads.has(cell)) return undefined;
     return stretch;
   }

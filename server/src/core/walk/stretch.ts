@@ -1,9 +1,10 @@
+import type { ItemRange } from '../syntax/node';
 import type { CellTable, CellValue } from './cellTable';
 import type { Lane } from './lane';
 import type { Moment, Stretch } from './trace';
 import type { WalkedStep } from './walkedStep';
-import type { Found } from './walker';
-import type { PlanEntry } from './walkPlan';
+import type { Done, Found } from './walker';
+import { type PlanEntry, placeIn } from './walkPlan';
 
 /** What every cell holds at one moment, by its number. */
 export type Values = readonly (CellValue | undefined)[];
@@ -12,6 +13,7 @@ export type Values = readonly (CellValue | undefined)[];
 export interface FoundHere {
   readonly found: Found;
   readonly place: number;
+  readonly at: ItemRange | undefined;
   readonly unresolved: number;
 }
 
@@ -100,7 +102,10 @@ export class StretchWork {
       for (const [index, transition] of transitions.entries()) {
         const entry = laid.entries[index];
         if (entry?.is === 'gap' || (entry?.is === 'act' && !entry.resolved)) this.#unresolved = place;
-        for (const found of transition.found) all.push({ found, place, unresolved: this.#unresolved });
+        for (const found of transition.found) {
+          const at = placeIn(entry, found.about, found.asked);
+          all.push({ found, place, at, unresolved: this.#unresolved });
+        }
         place++;
       }
     }
@@ -110,12 +115,14 @@ export class StretchWork {
   #deedsByPart(): ReadonlyMap<string, readonly Deeds[]> {
     const deeds = new Map<string, Deeds[]>();
     let place = 0;
-    for (const { transitions } of this.steps) {
-      for (const { done } of transitions) {
-        for (const { part } of done) {
-          const known = deeds.get(part) ?? [];
-          if (known.at(-1)?.place !== place) known.push({ place, done: done.filter((one) => one.part === part) });
-          deeds.set(part, known);
+    for (const { laid, transitions } of this.steps) {
+      for (const [index, { done }] of transitions.entries()) {
+        for (const one of done) {
+          const known = deeds.get(one.part) ?? [];
+          const last = known.at(-1);
+          if (last?.place === place) last.done.push(one);
+          else known.push(new Deeds(place, one, laid.entries[index]));
+          deeds.set(one.part, known);
         }
         place++;
       }
@@ -125,9 +132,23 @@ export class StretchWork {
 }
 
 /** What one entry did to a part. */
-export interface Deeds {
-  readonly place: number;
-  readonly done: WalkedStep['transitions'][number]['done'];
+export class Deeds {
+  readonly done: Done[];
+  #at: { readonly range: ItemRange | undefined } | undefined;
+
+  constructor(
+    /** The entry's place in the stretch. */
+    readonly place: number,
+    readonly first: Done,
+    readonly entry: PlanEntry | undefined,
+  ) {
+    this.done = [first];
+  }
+
+  get at(): ItemRange | undefined {
+    this.#at ??= { range: placeIn(this.entry, this.first.part) };
+    return this.#at.range;
+  }
 }
 
 function byPart(moments: readonly Moment[]): ReadonlyMap<string, readonly Moment[]> {

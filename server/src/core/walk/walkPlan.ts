@@ -1,3 +1,4 @@
+import { namedRefs } from '../analysis/instructions';
 import type { StepView } from '../analysis/procedureView';
 import type { BuildSet } from '../builds';
 import type { Instruction } from '../model/generated/types';
@@ -42,7 +43,7 @@ export interface Loop {
 }
 
 /** What a step was laid out as. The same object as long as nothing that this depended on has changed. */
-export interface LaidStep {
+export interface LaidStep extends BeforeStep {
   readonly view: StepView;
   readonly entries: readonly PlanEntry[];
   readonly forks: readonly Fork[];
@@ -50,7 +51,6 @@ export interface LaidStep {
   readonly deadAfter: BuildSet;
   /** Nothing in it is of the wrong shape. */
   readonly isSound: boolean;
-  readonly before: BeforeStep;
   /** What it goes back through. */
   readonly spans: readonly Span[];
   /** It goes back to what is not found before it, and may be found behind it or nowhere. */
@@ -62,8 +62,8 @@ export interface BeforeStep {
   readonly names: NamesKnown;
   /** The ways on which the work has been broken off. */
   readonly dead: BuildSet;
-  /** How many forks come before it. */
-  readonly forks: number;
+  /** How many forks come before it; of no matter where it has none itself. */
+  readonly forksBefore: number;
   /** Its text cannot be read as a whole. */
   readonly isTorn: boolean;
 }
@@ -118,4 +118,15 @@ export function isSameEntry(one: PlanEntry | undefined, other: PlanEntry | undef
 
 function sourceOf({ node }: Instruction): string {
   return node.item.text.slice(node.from, node.to);
+}
+
+/**
+ * Where an entry names the part, or one of its conditions, or where it stands. Only the plan says so, for what an entry
+ * did may be older than its place.
+ */
+export function placeIn(entry: PlanEntry | undefined, part: string, asked?: number): ItemRange | undefined {
+  if (entry === undefined || entry.is === 'gap') return undefined;
+  if (entry.is === 'lost-loop') return entry.at;
+  if (asked !== undefined) return entry.asked[asked]?.at;
+  return namedRefs(entry.instruction).find((ref) => ref.id === part)?.range ?? entry.at;
 }

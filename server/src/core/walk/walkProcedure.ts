@@ -78,7 +78,7 @@ class WalkTrace implements Trace {
   }
 
   get moments(): readonly Moment[] {
-    this.#moments ??= this.stretches.flatMap((stretch) => stretch.moments);
+    this.#moments ??= ([] as Moment[]).concat(...this.stretches.map((stretch) => stretch.moments));
     return this.#moments;
   }
 

@@ -5,7 +5,7 @@ import type { QuantityValue, Ref } from '../model/values';
 import { boundsOf } from '../quantity';
 import type { SyntaxDocument } from '../syntax/readDocument';
 import type { Warmed } from './fitSurroundings';
-import { type TemperedPart, temperatureTrace } from './fitTrace';
+import { type Heating, type TemperedPart, temperatureTrace } from './fitTrace';
 
 /** Something that gets warmer than it stands. */
 export interface Overheated {
@@ -34,17 +34,32 @@ const remembered = new WeakMap<ProcedureView, readonly Overheated[]>();
 export function overheated(procedure: ProcedureView): readonly Overheated[] {
   const known = remembered.get(procedure);
   if (known !== undefined) return known;
-  const all = temperatureTrace(procedure).heatings.flatMap(({ source, warmed, at }) =>
-    warmed.flatMap((one) => tooHot(procedure, source, one, at)),
-  );
   const once: Overheated[] = [];
-  for (const one of all) {
-    const told = once.filter(({ source, stated }) => source.until === one.source.until && stated === one.stated);
-    const where = one.where.minus(procedure.space.union(told.map((earlier) => earlier.where)));
-    if (!where.isEmpty) once.push({ ...one, where });
+  const byTemperature = new Map<QuantityValue, Overheated[]>();
+  for (const one of temperatureTrace(procedure).heatings.flatMap((heating) => tooHotBy(procedure, heating))) {
+    const earlier = byTemperature.get(one.source.until) ?? [];
+    const told = earlier.filter(({ stated }) => stated === one.stated);
+    const where = one.where.minus(procedure.space.union(told.map((other) => other.where)));
+    if (where.isEmpty) continue;
+    const place = where === one.where ? one : { ...one, where };
+    once.push(place);
+    byTemperature.set(one.source.until, [...earlier, place]);
   }
   remembered.set(procedure, once);
   return once;
+}
+
+/** A heating belongs to one walk of one family; what consumables stand, the stores say. */
+const byHeating = new WeakMap<Heating, { readonly consumables: unknown; readonly all: readonly Overheated[] }>();
+
+function tooHotBy(procedure: ProcedureView, heating: Heating): readonly Overheated[] {
+  const { consumables } = procedure;
+  const known = byHeating.get(heating);
+  if (known?.consumables === consumables) return known.all;
+  const { source, warmed, at } = heating;
+  const all = warmed.flatMap((one) => tooHot(procedure, source, one, at));
+  byHeating.set(heating, { consumables, all });
+  return all;
 }
 
 function tooHot(procedure: ProcedureView, source: TemperedPart, warmed: Warmed, at: Ref | undefined): Overheated[] {

@@ -1,8 +1,8 @@
 import type { FamilyView } from '../analysis/familyView';
 import type { ProcedureView } from '../analysis/procedureView';
-import type { BuildSet } from '../builds';
+import type { BuildSet, BuildSpace } from '../builds';
 import type { Instruction } from '../model/generated/types';
-import type { Ref } from '../model/values';
+import type { QuantityValue, Ref } from '../model/values';
 import { boundsOf } from '../quantity';
 import { ambient, type FitMethod, type FitNeed, fitNeed } from './fitNeeds';
 import { type FitCase, fitCases } from './fitSizes';
@@ -35,18 +35,32 @@ export function fittingJudgements(procedure: ProcedureView): readonly FittingJud
   const known = remembered.get(procedure);
   if (known !== undefined) return known;
   const { family, space } = procedure;
-  const all = temperatureTrace(procedure).fittings.flatMap((fitting) => {
-    if (family === undefined || fitting.tempered.length === 0) return [];
-    return fitCases(family, fitting.ref.id, space).flatMap((fit) => judge(family, fit, fitting));
-  });
   const once: FittingJudgement[] = [];
+  const byTemperature = new Map<QuantityValue, FittingJudgement[]>();
+  const all =
+    family === undefined ? [] : temperatureTrace(procedure).fittings.flatMap((one) => judged(family, space, one));
   for (const one of all) {
-    const told = once.filter(({ source, fit }) => source.until === one.source.until && isSameFit(fit, one.fit));
-    const where = one.where.minus(space.union(told.map((earlier) => earlier.where)));
-    if (!where.isEmpty) once.push({ ...one, where });
+    const earlier = byTemperature.get(one.source.until) ?? [];
+    const told = earlier.filter(({ fit }) => isSameFit(fit, one.fit));
+    const where = one.where.minus(space.union(told.map((other) => other.where)));
+    if (where.isEmpty) continue;
+    const judgement = where === one.where ? one : { ...one, where };
+    once.push(judgement);
+    byTemperature.set(one.source.until, [...earlier, judgement]);
   }
   remembered.set(procedure, once);
   return once;
+}
+
+/** A fitting belongs to one walk of one family, and is judged by that alone. */
+const judgements = new WeakMap<Fitting, readonly FittingJudgement[]>();
+
+function judged(family: FamilyView, space: BuildSpace, fitting: Fitting): readonly FittingJudgement[] {
+  const known = judgements.get(fitting);
+  if (known !== undefined) return known;
+  const now = fitCases(family, fitting.ref.id, space).flatMap((fit) => judge(family, fit, fitting));
+  judgements.set(fitting, now);
+  return now;
 }
 
 function isSameFit(one: FitCase, other: FitCase): boolean {

@@ -16,19 +16,42 @@ interface Applied {
   readonly where: BuildSet;
 }
 
-const NONE: readonly string[] = [];
+/** What was put on each part and not taken off since. */
+export type AppliedTo = ReadonlyMap<string, readonly Applied[]>;
+
+export function isSameApplied(some: readonly Applied[] = NONE, others: readonly Applied[] = NONE): boolean {
+  if (some === others) return true;
+  const isSame = (one: Applied, i: number): boolean =>
+    one.consumable === others[i]?.consumable && one.where === others[i]?.where;
+  return some.length === others.length && some.every(isSame);
+}
+
+const NONE: readonly never[] = [];
+
+/** The lanes of the parts as they are at the moment; kept up by the owner. */
+export interface LanesNow {
+  get(id: string): Lane | undefined;
+}
 
 /** What is in place on a part and what was put on it, at each moment of a walk. */
 export class Surroundings {
-  readonly #applied = new Map<string, readonly Applied[]>();
+  /** The parts of which it was looked at, or changed, what was put on them. */
+  readonly touched = new Set<string>();
+  readonly #before: AppliedTo;
+  #applied: Map<string, readonly Applied[]> | undefined;
   readonly #relations: UnitRelations | undefined;
 
   constructor(
-    readonly procedure: ProcedureView,
-    /** As they are at the moment; kept up by the owner. */
-    readonly lanes: ReadonlyMap<string, Lane>,
+    { family }: ProcedureView,
+    readonly lanes: LanesNow,
+    applied: AppliedTo,
   ) {
-    this.#relations = procedure.family === undefined ? undefined : UnitRelations.of(procedure.family);
+    this.#before = applied;
+    this.#relations = family === undefined ? undefined : UnitRelations.of(family);
+  }
+
+  get applied(): AppliedTo {
+    return this.#applied ?? this.#before;
   }
 
   /** What gets warm with a part: itself, what rides on it in place, its fasteners and seals in place, and what was put on them. */
@@ -52,19 +75,28 @@ export class Surroundings {
   /** Keeps what an instruction puts on parts, and forgets what it takes off with them or by cleaning. */
   remember({ instruction, where }: Moment): void {
     if (instruction.verb === 'apply') {
-      for (const { id } of instruction.to ?? []) {
-        const added = (instruction.apply ?? []).map((ref) => ({ consumable: ref.id, where }));
-        this.#applied.set(id, [...(this.#applied.get(id) ?? []), ...added]);
-      }
+      const added = (instruction.apply ?? []).map((ref) => ({ consumable: ref.id, where }));
+      for (const { id } of instruction.to ?? []) this.#put(id, [...this.#on(id), ...added]);
     }
     for (const id of cleared(instruction)) {
-      const left = (this.#applied.get(id) ?? []).map((one) => ({ ...one, where: one.where.minus(where) }));
-      if (left.length > 0)
-        this.#applied.set(
-          id,
-          left.filter((one) => !one.where.isEmpty),
-        );
+      const left = this.#on(id).map((one) => ({ ...one, where: one.where.minus(where) }));
+      this.#put(
+        id,
+        left.filter((one) => !one.where.isEmpty),
+      );
     }
+  }
+
+  #on(id: string): readonly Applied[] {
+    this.touched.add(id);
+    return this.applied.get(id) ?? NONE;
+  }
+
+  #put(id: string, list: readonly Applied[]): void {
+    if (isSameApplied(list, this.applied.get(id))) return;
+    this.#applied ??= new Map(this.#before);
+    if (list.length === 0) this.#applied.delete(id);
+    else this.#applied.set(id, list);
   }
 
   #ridersOf(id: string, where: BuildSet, seen: Set<string>): Warmed[] {
@@ -88,7 +120,7 @@ export class Surroundings {
   }
 
   #consumablesOn(on: string, within: BuildSet): Warmed[] {
-    return (this.#applied.get(on) ?? []).flatMap(({ consumable: id, where }): Warmed[] => {
+    return this.#on(on).flatMap(({ consumable: id, where }): Warmed[] => {
       const both = where.and(within);
       return both.isEmpty ? [] : [{ is: 'consumable', id, on, where: both }];
     });
