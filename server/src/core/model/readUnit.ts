@@ -81,9 +81,7 @@ class UnitReader {
   #value(node: Node, shape: Shape, key: string): unknown {
     switch (shape.as) {
       case 'scalar':
-        return shape.many
-          ? this.#many(node, (one) => this.#scalar(one, shape.scalar, key))
-          : this.#scalar(node, shape.scalar, key);
+        return shape.many ? this.#scalars(node, shape.scalar, key) : this.#scalar(node, shape.scalar, key);
       case 'prose':
         return shape.many ? this.#many(node, (one) => this.#prose(one, key)) : this.#prose(node, key);
       case 'condition':
@@ -122,6 +120,21 @@ class UnitReader {
     const values: Value[] = [];
     for (const one of node.kind === 'list' ? node.items : [node]) {
       const value = read(one);
+      if (value !== undefined) values.push(value);
+    }
+    return values;
+  }
+
+  /** Lists of ids are what there is most of. */
+  #scalars(node: Node, shape: ScalarShape, key: string): unknown[] {
+    const values: unknown[] = [];
+    if (node.kind !== 'list') {
+      const value = this.#scalar(node, shape, key);
+      if (value !== undefined) values.push(value);
+      return values;
+    }
+    for (const one of node.items) {
+      const value = this.#scalar(one, shape, key);
       if (value !== undefined) values.push(value);
     }
     return values;

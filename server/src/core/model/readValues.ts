@@ -15,32 +15,35 @@ import type {
 } from './values';
 
 const MENTION = /<(?:([a-z][a-z-]*)\/)?([a-z][a-z0-9-]{2,})>/g;
+const NO_MENTIONS: readonly never[] = [];
 
-export function mentionsIn(text: string): Mention[] {
-  if (!text.includes('<')) return [];
-  return [...text.matchAll(MENTION)].map((match) => ({
-    kind: match[1],
-    id: match[2] ?? '',
-    from: match.index,
-    to: match.index + match[0].length,
-  }));
+export function mentionsIn(text: string): readonly Mention[] {
+  if (!text.includes('<')) return NO_MENTIONS;
+  const mentions: Mention[] = [];
+  MENTION.lastIndex = 0;
+  for (let match = MENTION.exec(text); match !== null; match = MENTION.exec(text)) {
+    const from = match.index;
+    mentions.push({ kind: match[1], id: match[2] ?? '', from, to: from + match[0].length });
+  }
+  return mentions;
 }
 
 /** Reads a text for people: a scalar, or a map with the text and its translations. */
 export function readProse(node: Node): Prose | undefined {
   if (node.kind === 'scalar') return proseOf(node, node, {});
   if (node.kind !== 'map') return undefined;
-  const scalars = new Map(
-    node.pairs.flatMap(({ key, value }) => (value?.kind === 'scalar' ? [[key.text, value] as const] : [])),
-  );
-  const text = scalars.get('text');
-  if (text === undefined) return undefined;
-  const translations: Partial<Record<'en' | 'de' | 'es', ScalarNode>> = {};
-  for (const language of ['en', 'de', 'es'] as const) {
-    const scalar = scalars.get(language);
-    if (scalar !== undefined) translations[language] = scalar;
+  let text: ScalarNode | undefined;
+  const translations: { en?: ScalarNode; de?: ScalarNode; es?: ScalarNode } = {};
+  for (const { key, value } of node.pairs) {
+    if (value?.kind !== 'scalar') continue;
+    if (key.text === 'text') text = value;
+    else if (isLanguage(key.text)) translations[key.text] = value;
   }
-  return proseOf(node, text, translations);
+  return text === undefined ? undefined : proseOf(node, text, translations);
+}
+
+function isLanguage(key: string): key is 'en' | 'de' | 'es' {
+  return key === 'en' || key === 'de' || key === 'es';
 }
 
 function proseOf(node: Node, scalar: ScalarNode, translations: Prose['translations']): Prose {
