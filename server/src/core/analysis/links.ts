@@ -21,9 +21,8 @@ export type LinkTarget =
 export function followPath(snapshot: Snapshot, from: Uri, path: PathRef): LinkTarget {
   const uri = resolvePath(from, path.path);
   if (uri === undefined) return { is: 'not-relative' };
-  if (snapshot.roots.length > 0 && !snapshot.roots.some((root) => isInside(uri, root))) return { is: 'outside', uri };
-  const kind = documentKindOf(uri);
-  if (path.to === 'figure' ? !/\.svg$/i.test(uri) : kind !== path.to) return { is: 'wrong-kind', uri, found: kind };
+  if (isOutside(snapshot.roots, uri)) return { is: 'outside', uri };
+  if (isWrongKind(uri, path)) return { is: 'wrong-kind', uri, found: documentKindOf(uri) };
   const state = snapshot.file(uri);
   if (state === undefined) return { is: 'not-loaded', uri };
   if (state.is === 'missing') return { is: 'missing', uri };
@@ -37,22 +36,42 @@ export function pathsOf(document: SyntaxDocument): PathRef[] {
   return unit === undefined ? [] : summariesOf(unit).flatMap((one) => one.paths);
 }
 
-/** The paths that a document names, each once. */
+/** The paths that a document names, each once. Gathered once for a reading. */
 export function targetsIn(document: SyntaxDocument): readonly PathRef[] {
+  const known = remembered.get(document);
+  if (known !== undefined) return known;
   const unit = documentUnit(document);
-  const targets = new Map<string, PathRef>();
+  const byTarget = new Map<string, PathRef>();
   for (const summary of unit === undefined ? [] : summariesOf(unit)) {
-    for (const [key, path] of summary.targets) if (!targets.has(key)) targets.set(key, path);
+    for (const [key, path] of summary.targets) if (!byTarget.has(key)) byTarget.set(key, path);
   }
-  return [...targets.values()];
+  const targets = [...byTarget.values()];
+  remembered.set(document, targets);
+  return targets;
 }
 
+const remembered = new WeakMap<SyntaxDocument, readonly PathRef[]>();
+
 /** The files that a document names and that may be read, whether or not anyone has yet. */
-export function linkedUris(snapshot: Snapshot, document: SyntaxDocument): Uri[] {
-  const targets = targetsIn(document).map((path) => followPath(snapshot, document.uri, path));
-  const uris = targets.flatMap((target) => {
-    if (target.is === 'document') return [target.document.uri];
-    return target.is === 'outside' || target.is === 'not-relative' || target.is === 'wrong-kind' ? [] : [target.uri];
+export function linkedUris({ roots }: Snapshot, document: SyntaxDocument): readonly Uri[] {
+  const known = linked.get(document);
+  if (known?.roots === roots) return known.uris;
+  const uris = targetsIn(document).flatMap((path) => {
+    const uri = resolvePath(document.uri, path.path);
+    return uri === undefined || isOutside(roots, uri) || isWrongKind(uri, path) ? [] : [uri];
   });
-  return [...new Set(uris)];
+  const once = [...new Set(uris)];
+  linked.set(document, { roots, uris: once });
+  return once;
+}
+
+/** Where the paths lead depends on the folders that were opened, and not on what lies there. */
+const linked = new WeakMap<SyntaxDocument, { readonly roots: readonly Uri[]; readonly uris: readonly Uri[] }>();
+
+function isOutside(roots: readonly Uri[], uri: Uri): boolean {
+  return roots.length > 0 && !roots.some((root) => isInside(uri, root));
+}
+
+function isWrongKind(uri: Uri, { to }: PathRef): boolean {
+  return to === 'figure' ? !/\.svg$/i.test(uri) : documentKindOf(uri) !== to;
 }
