@@ -5,7 +5,7 @@ import { gatherer } from '../../analysis/stepRuns';
 import type { BuildSet } from '../../builds';
 import type { Ref } from '../../model/values';
 import { type FitCase, fitCases } from '../../workings/fitSizes';
-import { temperatureTrace } from '../../workings/fitTrace';
+import { temperedAt } from '../../workings/fitTrace';
 import { fitWorking } from '../../workings/fitWorking';
 import { lengthText } from '../../workings/limitText';
 import { defineRule } from '../defineRule';
@@ -100,7 +100,6 @@ function report(
 
 /** Where one of the two parts is hot or cold when it is fitted. */
 function tempered(procedure: ProcedureView, { instruction }: InstructionView, { part, other }: FitCase): BuildSet {
-  const now = temperatureTrace(procedure).fittings.filter((one) => one.instruction === instruction);
-  const both = now.flatMap((one) => one.tempered).filter((one) => one.part === part || one.part === other);
+  const both = temperedAt(procedure, instruction).filter((one) => one.part === part || one.part === other);
   return procedure.space.union(both.map(({ where }) => where));
 }
