@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { DocumentText } from '../../server/src/core/text/documentText';
 import { LineIndex } from '../../server/src/core/text/lineIndex';
 import { toClientUri, toCoreUri, toRange, toSpan } from '../../server/src/lsp/convert';
 import { applyChanges } from '../../server/src/lsp/openDocument';
@@ -51,7 +52,7 @@ describe('changes', () => {
       { range: at(0, 0, 3), text: 'x\n' },
       { range: at(1, 0, 1), text: 'y' },
     ];
-    expect(applyChanges('a🔧b\r\nc', changes)).toBe('x\ny\r\nc');
-    expect(applyChanges('anything', [{ text: 'all new' }])).toBe('all new');
+    expect(applyChanges(DocumentText.of('a🔧b\r\nc'), changes).whole).toBe('x\ny\r\nc');
+    expect(applyChanges(DocumentText.of('anything'), [{ text: 'all new' }]).whole).toBe('all new');
   });
 });

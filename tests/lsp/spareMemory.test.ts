@@ -4,6 +4,7 @@ import { expect, test } from 'vitest';
 import type { Connection, InitializeParams } from 'vscode-languageserver';
 import { EXAMPLE_PATHS } from '../../server/src/core/rules/exampleDocuments';
 import { inStep } from '../../server/src/core/rules/examples';
+import { DocumentText } from '../../server/src/core/text/documentText';
 import { Session } from '../../server/src/lsp/session';
 import { NodeHost } from '../../server/src/node/nodeHost';
 import { temporaryFiles } from '../support/temporaryFiles';
@@ -38,7 +39,7 @@ test('it is not spared where somebody types in the only document', async () => {
   const folder = temporaryFiles({});
   const { session, asked } = sessionOn(folder);
   const uri = pathToFileURL(join(folder, EXAMPLE_PATHS.procedure)).href;
-  session.setOpen({ uri, clientUri: uri, version: 1, text: files[EXAMPLE_PATHS.procedure] ?? '' });
+  session.setOpen({ uri, clientUri: uri, version: 1, content: DocumentText.of(files[EXAMPLE_PATHS.procedure] ?? '') });
   session.diagnostics.typed(uri);
   await session.diagnostics.settled();
   expect(session.diagnostics.found.has(uri)).toBe(true);

@@ -2,8 +2,13 @@ import type { DocumentKind } from '../../server/src/core/syntax/documentKind';
 import type { Node } from '../../server/src/core/syntax/node';
 import { readDocument, type SyntaxDocument } from '../../server/src/core/syntax/readDocument';
 import { ReadingMemo } from '../../server/src/core/syntax/readingMemo';
+import type { DocumentText } from '../../server/src/core/text/documentText';
 
-export function read(text: string, kind: DocumentKind = 'procedure', memo = new ReadingMemo()): SyntaxDocument {
+export function read(
+  text: string | DocumentText,
+  kind: DocumentKind = 'procedure',
+  memo = new ReadingMemo(),
+): SyntaxDocument {
   return readDocument('file:///work/a.yaml', kind, text, memo);
 }
 

@@ -6,6 +6,9 @@ import { type Lines, linesOf } from '../../server/src/core/syntax/lines';
 import type { Item, ItemRange, Node } from '../../server/src/core/syntax/node';
 import type { SyntaxDocument } from '../../server/src/core/syntax/readDocument';
 import { ReadingMemo } from '../../server/src/core/syntax/readingMemo';
+import { commonEnds } from '../../server/src/core/text/commonEnds';
+import { DocumentText } from '../../server/src/core/text/documentText';
+import { piecesOf } from '../../server/src/core/text/pieces';
 import { read } from '../support/read';
 import { seededRandom } from '../support/seededRandom';
 
@@ -220,6 +223,20 @@ function put(text: string, from: number, to: number, added: string): string {
   return text.slice(0, from) + added + text.slice(Math.max(from, to));
 }
 
+/** The text as an editor gives it: by an edit of what may be more than differs, by two of them, or now and then anew. */
+function edited(before: DocumentText, text: string, random: () => number): DocumentText {
+  const way = random();
+  if (way < 0.05) return DocumentText.of(text, 64);
+  if (way < 0.1) return DocumentText.of(text);
+  const { head, tail } = commonEnds(before.pieces, piecesOf(text));
+  const from = Math.max(0, head - Math.floor(random() * 5));
+  const behind = Math.max(0, tail - Math.floor(random() * 5));
+  const added = text.slice(from, text.length - behind);
+  if (way < 0.7) return before.edited(from, before.length - behind, added);
+  const half = Math.floor(random() * (added.length + 1));
+  return before.edited(from, before.length - behind, added.slice(half)).edited(from, from, added.slice(0, half));
+}
+
 /** All that can be asked of a document, without the identity of its nodes. */
 function told(document: SyntaxDocument): unknown {
   const { text, root, other, problems, items } = document;
@@ -252,8 +269,13 @@ function shape(node: Node | undefined, span: (range: ItemRange) => unknown): unk
   return [span(node), node.flow, node.pairs.map(({ key, value }) => [shape(key, span), shape(value, span)])];
 }
 
-function compare(kind: DocumentKind, text: string, memo: ReadingMemo): SyntaxDocument {
-  const warm = read(text, kind, memo);
+function compare(
+  kind: DocumentKind,
+  text: string,
+  memo: ReadingMemo,
+  given: string | DocumentText = text,
+): SyntaxDocument {
+  const warm = read(given, kind, memo);
   const [toldWarm, toldCold] = [told(warm), told(read(text, kind))];
   if (JSON.stringify(toldWarm) !== JSON.stringify(toldCold))
     expect({ text, ...Object(toldWarm) }).toEqual({ text, ...Object(toldCold) });
@@ -269,12 +291,14 @@ test(`after edits of all kinds, a reading is what it is with nothing remembered 
     const [kind, text] = sources[Math.floor(random() * sources.length)] as (typeof OWN)[number];
     const writer = new Writer(random() < 0.3 ? text.replaceAll('\n', '\r\n') : text, random);
     const memo = new ReadingMemo();
+    let content = DocumentText.of(writer.text, 64);
     let before: ReadonlySet<Item> = new Set();
     for (let edits = 0; edits < 40 && round < ROUNDS; edits++, round++) {
-      const { items } = compare(kind, writer.text, memo);
+      const { items } = compare(kind, writer.text, memo, content);
       if (items.some((item) => before.has(item))) kept++;
       before = new Set(items);
       writer.edit();
+      content = edited(content, writer.text, random);
     }
   }
   expect(kept / ROUNDS).toBeGreaterThan(0.7);
@@ -288,13 +312,16 @@ test(`the lines after an edit are those of the text (seed ${SEED})`, () => {
   const random = seededRandom(SEED);
   for (const [, text] of OWN) {
     const writer = new Writer(text, random);
-    let before = { text, lines: linesOf(text) };
+    let content = DocumentText.of(text, 64);
+    let before = { text: content, lines: linesOf(content) };
     for (let edits = 0; edits < 300; edits++) {
       writer.edit();
-      const { lines, head, tail } = linesAfter(before, writer.text);
-      if (rows(lines) !== rows(linesOf(writer.text))) expect(lines).toEqual(linesOf(writer.text));
+      content = edited(content, writer.text, random);
+      const { lines, head, tail } = linesAfter(before, content);
+      const wanted = linesOf(DocumentText.of(writer.text));
+      if (rows(lines) !== rows(wanted)) expect(lines).toEqual(wanted);
       expect(head + tail).toBeLessThan(Math.min(lines.starts.length, before.lines.starts.length) + 1);
-      before = { text: writer.text, lines };
+      before = { text: content, lines };
     }
   }
 });

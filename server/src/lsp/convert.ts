@@ -35,7 +35,7 @@ const indexes = new WeakMap<SyntaxDocument, LineIndex>();
 
 /** The lines of a reading of a document, counted once. */
 export function linesOf(document: SyntaxDocument): LineIndex {
-  const known = indexes.get(document) ?? new LineIndex(document.text);
+  const known = indexes.get(document) ?? new LineIndex(document.content);
   indexes.set(document, known);
   return known;
 }

@@ -153,7 +153,7 @@ export class Diagnostics {
   #show(uri: Uri, checked: CheckedDocument): void {
     const open = this.#session.openDocument(uri);
     // Newer text has arrived while files were read; its own check is already waiting.
-    if (open !== undefined && open.text !== checked.document.text) return;
+    if (open !== undefined && !open.content.isSame(checked.document.content)) return;
     const report = findingsReport(this.#session, checked);
     this.found.set(uri, { ...report, version: open?.version });
     this.#tellSheet(uri);

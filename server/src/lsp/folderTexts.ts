@@ -27,7 +27,7 @@ export async function* folderTexts(session: Session): AsyncGenerator<FolderText>
 
 async function* textAt(session: Session, uri: Uri): AsyncGenerator<FolderText> {
   const open = session.openDocument(uri);
-  const source = open === undefined ? await session.files.read(uri) : { is: 'text' as const, text: open.text };
+  const source = open === undefined ? await session.files.read(uri) : { is: 'text' as const, text: open.content.whole };
   if (source.is === 'text') yield { uri, text: source.text };
 }
 
@@ -53,7 +53,7 @@ export async function snapshotOfFolders(
   // Somebody may have typed while files were read; from here on nothing waits.
   for (const one of [...workspace.snapshot.uris]) {
     const open = session.openDocument(one);
-    if (open !== undefined) workspace.set(one, { is: 'text', text: open.text });
+    if (open !== undefined) workspace.set(one, { is: 'open', content: open.content });
   }
   return workspace.snapshot;
 }

@@ -1,5 +1,6 @@
 import type { TextDocumentContentChangeEvent } from 'vscode-languageserver';
 import type { Uri } from '../core/analysis/uri';
+import { DocumentText } from '../core/text/documentText';
 import { LineIndex } from '../core/text/lineIndex';
 import { toSpan } from './convert';
 
@@ -9,14 +10,14 @@ export interface OpenDocument {
   /** The URI in the client's own spelling. */
   readonly clientUri: string;
   readonly version: number;
-  readonly text: string;
+  readonly content: DocumentText;
 }
 
 /** The text after a client's changes, each of which counts from what the one before it left. */
-export function applyChanges(text: string, changes: readonly TextDocumentContentChangeEvent[]): string {
+export function applyChanges(content: DocumentText, changes: readonly TextDocumentContentChangeEvent[]): DocumentText {
   return changes.reduce((before, change) => {
-    if (!('range' in change)) return change.text;
+    if (!('range' in change)) return DocumentText.of(change.text);
     const { start, end } = toSpan(new LineIndex(before), change.range);
-    return before.slice(0, start) + change.text + before.slice(end);
-  }, text);
+    return before.edited(start, end, change.text);
+  }, content);
 }

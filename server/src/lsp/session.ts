@@ -111,7 +111,7 @@ export class Session {
     this.#open.set(document.uri, document);
     this.#spellings.set(document.uri, document.clientUri);
     if (isNew) this.#setRoots();
-    this.workspace.set(document.uri, { is: 'text', text: document.text });
+    this.workspace.set(document.uri, { is: 'open', content: document.content });
   }
 
   /** From now on the file on disk counts again. */
@@ -197,7 +197,7 @@ export class Session {
     const fromDisk = await this.host.files.read(uri);
     // It may have been opened while the disk was busy, and then the disk no longer counts.
     const open = this.#open.get(uri);
-    if (open !== undefined) return { is: 'text', text: open.text };
+    if (open !== undefined) return { is: 'text', text: open.content.whole };
     // Editors take the byte-order mark off, and positions must count from the same start.
     return fromDisk.is === 'text' ? { is: 'text', text: fromDisk.text.replace(/^\uFEFF/, '') } : fromDisk;
   }

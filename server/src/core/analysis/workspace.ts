@@ -1,6 +1,7 @@
 import { documentKindOf } from '../syntax/documentKind';
 import { readDocument } from '../syntax/readDocument';
 import { ReadingMemo } from '../syntax/readingMemo';
+import type { DocumentText } from '../text/documentText';
 import { linkedUris } from './links';
 import type { Settings } from './settingsValue';
 import { type FileState, Snapshot } from './snapshot';
@@ -11,6 +12,12 @@ export type SourceText =
   | { readonly is: 'text'; readonly text: string }
   | { readonly is: 'missing' }
   | { readonly is: 'unreadable'; readonly reason: string };
+
+/** What somebody writes just now in an editor; it comes with one edit after another. */
+export interface OpenText {
+  readonly is: 'open';
+  readonly content: DocumentText;
+}
 
 /** How a workspace gets at files: the only way out of the core. */
 export interface FileSource {
@@ -42,9 +49,13 @@ export class Workspace {
     this.#snapshot = this.#snapshot.withPreferences(root, settings);
   }
 
-  set(uri: Uri, source: SourceText): void {
-    if (source.is === 'text' && this.#isSame(uri, source.text)) return;
-    this.#snapshot = this.#snapshot.with(uri, source.is === 'text' ? this.#read(uri, source.text) : source);
+  set(uri: Uri, source: SourceText | OpenText): void {
+    if (source.is === 'missing' || source.is === 'unreadable') {
+      this.#snapshot = this.#snapshot.with(uri, source);
+      return;
+    }
+    const text = source.is === 'open' ? source.content : source.text;
+    if (!this.#isSame(uri, text)) this.#snapshot = this.#snapshot.with(uri, this.#read(uri, text));
   }
 
   /** Forgets a file, so that it is looked for again when somebody links to it. */
@@ -66,16 +77,22 @@ export class Workspace {
     }
   }
 
-  #isSame(uri: Uri, text: string): boolean {
+  #isSame(uri: Uri, text: string | DocumentText): boolean {
     const state = this.#snapshot.file(uri);
-    return (state?.is === 'document' && state.document.text === text) || (state?.is === 'file' && state.text === text);
+    if (state?.is === 'file') return state.text === wholeOf(text);
+    if (state?.is !== 'document' || state.document.content.length !== text.length) return false;
+    return typeof text === 'string' ? state.document.text === text : state.document.content.isSame(text);
   }
 
-  #read(uri: Uri, text: string): FileState {
+  #read(uri: Uri, text: string | DocumentText): FileState {
     const kind = documentKindOf(uri);
-    if (kind === undefined) return { is: 'file', text };
+    if (kind === undefined) return { is: 'file', text: wholeOf(text) };
     const memo = this.#memos.get(uri) ?? new ReadingMemo();
     this.#memos.set(uri, memo);
     return { is: 'document', document: readDocument(uri, kind, text, memo) };
   }
+}
+
+function wholeOf(text: string | DocumentText): string {
+  return typeof text === 'string' ? text : text.whole;
 }

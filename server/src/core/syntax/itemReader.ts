@@ -1,3 +1,4 @@
+import type { SafeText } from './disarm';
 import type { ItemSource } from './itemSource';
 import { type Lines, lineEnd } from './lines';
 import type { Item } from './node';
@@ -9,7 +10,7 @@ export class ItemReader {
   readonly ends: number[] = [];
 
   constructor(
-    readonly text: string,
+    readonly text: SafeText,
     readonly lines: Lines,
     readonly source: ItemSource,
   ) {}
@@ -24,6 +25,6 @@ export class ItemReader {
   }
 
   #textOf(first: number, end: number): string {
-    return this.text.slice(this.lines.starts[first], lineEnd(this.lines, end - 1));
+    return this.text.slice(this.lines.starts[first] ?? 0, lineEnd(this.lines, end - 1));
   }
 }

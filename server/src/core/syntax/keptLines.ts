@@ -1,4 +1,5 @@
 import { commonEnds } from '../text/commonEnds';
+import type { DocumentText } from '../text/documentText';
 import { type Lines, type LinesInMaking, scanLines } from './lines';
 
 /** The lines of a text, and how many of them at either end are those of the text before it. */
@@ -8,20 +9,26 @@ export interface KeptLines {
   readonly tail: number;
 }
 
+/** A text with its lines. */
+export interface LinedText {
+  readonly text: DocumentText;
+  readonly lines: Lines;
+}
+
 /**
  * The lines of a text that was edited. Only those that the edit touches are looked at; the others are copied, and moved.
  * It gives what `linesOf` gives, since a line is kept where all of it, and the line end before it, is the same.
  */
-export function linesAfter(before: { readonly text: string; readonly lines: Lines }, text: string): KeptLines {
+export function linesAfter(before: LinedText, text: DocumentText): KeptLines {
   const { starts } = before.lines;
-  const ends = commonEnds(before.text, text);
+  const ends = commonEnds(before.text.pieces, text.pieces);
   const head = lineAt(starts, ends.head);
   // The first line that is the same together with the line end before it; one behind the last where there is none.
   const firstOfTail = lineAt(starts, before.text.length - ends.tail) + 1;
   const shift = text.length - before.text.length;
   const from = head === 0 ? (text.charCodeAt(0) === 0xfeff ? 1 : 0) : (starts[head] ?? 0);
   const next = starts[firstOfTail];
-  const changed = scanLines(text, from, next === undefined ? -1 : next + shift);
+  const changed = scanLines(text, from, next === undefined ? undefined : next + shift);
   const tail = starts.length - firstOfTail;
   return { lines: joined(before.lines, head, changed, firstOfTail, shift), head, tail };
 }
@@ -69,6 +76,6 @@ function spliced<Column extends Int32Array | Uint8Array>(
 }
 
 function moved(starts: Int32Array, first: number, shift: number): Int32Array {
-  for (let i = first; i < starts.length; i++) starts[i] = (starts[i] ?? 0) + shift;
+  if (shift !== 0) for (let i = first; i < starts.length; i++) starts[i] = (starts[i] ?? 0) + shift;
   return starts;
 }

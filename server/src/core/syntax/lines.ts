@@ -1,3 +1,4 @@
+import type { DocumentText } from '../text/documentText';
 import { unsafeLine } from './unsafeLine';
 
 /** What a line is, as bits: all that the cut of a document asks besides how far the line is indented. */
@@ -47,8 +48,8 @@ const HASH = 35;
 const DASH = 45;
 
 /** All lines of a text; a byte order mark belongs to none. */
-export function linesOf(text: string): Lines {
-  const { starts, indents, marks, unsafe } = scanLines(text, text.charCodeAt(0) === 0xfeff ? 1 : 0, -1);
+export function linesOf(text: DocumentText): Lines {
+  const { starts, indents, marks, unsafe } = scanLines(text, text.charCodeAt(0) === 0xfeff ? 1 : 0, undefined);
   return {
     starts: Int32Array.from(starts),
     indents: Int32Array.from(indents),
@@ -58,14 +59,15 @@ export function linesOf(text: string): Lines {
   };
 }
 
-/** The lines from one line start to another, or to the end of the text where no line starts at `to`. */
-export function scanLines(text: string, from: number, to: number): LinesInMaking {
+/** The lines from one line start to another, or to the end of the text. */
+export function scanLines(text: DocumentText, from: number, to: number | undefined): LinesInMaking {
+  const stretch = from === 0 && to === undefined ? text.whole : text.slice(from, to);
   const lines: LinesInMaking = { starts: [], indents: [], marks: [], unsafe: [] };
-  for (let start = from; ; ) {
-    const newline = text.indexOf('\n', start);
-    addLine(lines, text, start, newline < 0 ? text.length : newline);
+  for (let start = 0; ; ) {
+    const newline = stretch.indexOf('\n', start);
+    addLine(lines, stretch, start, newline < 0 ? stretch.length : newline, from);
     start = newline + 1;
-    if (newline < 0 || start === to) return lines;
+    if (newline < 0 || (to !== undefined && start === stretch.length)) return lines;
   }
 }
 
@@ -80,14 +82,15 @@ export function hasMark(lines: Lines, index: number, mark: number): boolean {
   return ((lines.marks[index] ?? 0) & mark) !== 0;
 }
 
-function addLine(lines: LinesInMaking, text: string, start: number, newline: number): void {
+/** @param base where the text starts in that of the document */
+function addLine(lines: LinesInMaking, text: string, start: number, newline: number, base: number): void {
   const hasCr = newline > start && text.charCodeAt(newline - 1) === CR;
   const end = hasCr ? newline - 1 : newline;
   let at = start;
   while (at < end && text.charCodeAt(at) === SPACE) at++;
   const isUnsafe = at === start && unsafeLine(text, start, end) !== undefined;
   if (isUnsafe) lines.unsafe.push(lines.starts.length);
-  lines.starts.push(start);
+  lines.starts.push(base + start);
   lines.indents.push(at - start);
   lines.marks.push((isUnsafe ? Mark.TRIVIA : marksOf(text, at, end)) | (hasCr ? Mark.CR : 0));
 }

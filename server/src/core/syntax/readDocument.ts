@@ -1,3 +1,4 @@
+import { DocumentText } from '../text/documentText';
 import type { Span } from '../text/span';
 import { composeRoot } from './composeRoot';
 import { CUT_PLANS } from './cutPlan';
@@ -14,6 +15,9 @@ import { split } from './split';
 export interface SyntaxDocument {
   readonly uri: string;
   readonly kind: DocumentKind;
+  /** Its text in pieces. Whoever needs a stretch of it, or its lines, takes them from here. */
+  readonly content: DocumentText;
+  /** Its text as one string; a long one is put together when somebody asks for it, which nothing does for each key. */
   readonly text: string;
   /** The document as one map, put together from its items; undefined where it is something else or empty. */
   readonly root: MapNode | undefined;
@@ -29,13 +33,19 @@ export interface SyntaxDocument {
 }
 
 /** Reads a document. The result depends on the text alone; the memo only saves reading again what did not change. */
-export function readDocument(uri: string, kind: DocumentKind, text: string, memo: ReadingMemo): SyntaxDocument {
-  const { lines, source } = memo.startReading(text);
-  const safe = disarm(text, lines);
+export function readDocument(
+  uri: string,
+  kind: DocumentKind,
+  text: string | DocumentText,
+  memo: ReadingMemo,
+): SyntaxDocument {
+  const content = typeof text === 'string' ? DocumentText.of(text) : text;
+  const { lines, source } = memo.startReading(content);
+  const safe = disarm(content, lines);
   const reader = new ItemReader(safe.text, lines, source);
   const { root, other, problems: misplaced } = composeRoot(split(safe.text, lines, CUT_PLANS[kind]), reader);
   const { items, firsts, ends } = reader;
-  memo.finishReading({ text, lines, items, firsts, ends });
+  memo.finishReading({ text: content, lines, items, firsts, ends });
   const markers = markerProblems(safe);
   const places = new Places(items, firsts, lines.starts, markers);
   const problems = [...markers.problems, ...misplaced];
@@ -43,7 +53,10 @@ export function readDocument(uri: string, kind: DocumentKind, text: string, memo
   return {
     uri,
     kind,
-    text,
+    content,
+    get text() {
+      return content.whole;
+    },
     root,
     other,
     problems,

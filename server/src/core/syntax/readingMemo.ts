@@ -1,3 +1,4 @@
+import type { DocumentText } from '../text/documentText';
 import { type ItemSource, ItemsByText, ItemsInPlace, NO_ITEMS } from './itemSource';
 import { type KeptLines, linesAfter } from './keptLines';
 import { type Lines, linesOf } from './lines';
@@ -5,7 +6,7 @@ import type { Item } from './node';
 
 /** One reading of a text: its items in the order in which they stand, and the lines that each covers. */
 export interface Reading {
-  readonly text: string;
+  readonly text: DocumentText;
   readonly lines: Lines;
   readonly items: readonly Item[];
   /** The first line of each item. */
@@ -31,7 +32,7 @@ export class ReadingMemo {
   }
 
   /** The lines of the text that is read next, and the items that it may take over. */
-  startReading(text: string): { readonly lines: Lines; readonly source: ItemSource } {
+  startReading(text: DocumentText): { readonly lines: Lines; readonly source: ItemSource } {
     const last = this.#last;
     if (last !== undefined) {
       const kept: KeptLines = linesAfter(last, text);

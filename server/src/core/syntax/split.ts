@@ -1,4 +1,5 @@
 import type { Cut, CutPlan } from './cutPlan';
+import type { SafeText } from './disarm';
 import { hasMark, type Lines, lineEnd, Mark } from './lines';
 
 /**
@@ -25,7 +26,7 @@ interface Region {
  * for every key that is pressed: one line may change where everything behind it belongs, and going through the numbers
  * costs less than knowing whether it does.
  */
-export function split(text: string, lines: Lines, plan: CutPlan): Piece[] {
+export function split(text: SafeText, lines: Lines, plan: CutPlan): Piece[] {
   const splitter = new Splitter(text, lines);
   const region = { first: 0, end: lines.starts.length };
   const start = splitter.firstContent(region);
@@ -35,7 +36,7 @@ export function split(text: string, lines: Lines, plan: CutPlan): Piece[] {
 
 class Splitter {
   constructor(
-    readonly text: string,
+    readonly text: SafeText,
     readonly lines: Lines,
   ) {}
 
@@ -112,16 +113,18 @@ class Splitter {
 
   /** The key of a line that holds a key and nothing else, so that what it holds stands on the lines below. */
   #openKey(index: number): string | undefined {
-    const line = this.text.slice(this.lines.starts[index], lineEnd(this.lines, index));
-    return /^[ ]*(?:-[ ]+)?([\w-]+):[ \t]*(?:#.*)?$/.exec(line)?.[1];
+    return /^[ ]*(?:-[ ]+)?([\w-]+):[ \t]*(?:#.*)?$/.exec(this.#lineText(index))?.[1];
+  }
+
+  #lineText(index: number): string {
+    return this.text.slice(this.lines.starts[index] ?? 0, lineEnd(this.lines, index));
   }
 
   #indentBehindDash(index: number): number {
-    const start = this.lines.starts[index] ?? 0;
-    const end = lineEnd(this.lines, index);
-    let at = start + (this.lines.indents[index] ?? 0) + 1;
-    while (at < end && this.text.charCodeAt(at) === 32) at++;
-    return at - start;
+    const line = this.#lineText(index);
+    let at = (this.lines.indents[index] ?? 0) + 1;
+    while (at < line.length && line.charCodeAt(at) === 32) at++;
+    return at;
   }
 
   /** Comments and blank lines behind an item belong to no item, unless they stand deep enough to be part of a text. */

@@ -1,3 +1,4 @@
+import type { DocumentText } from './documentText';
 import { lineStarts } from './lineStarts';
 
 /** A position as people and protocols count it: line and UTF-16 character, both from 0. */
@@ -8,12 +9,12 @@ export interface LinePosition {
 
 /** Finds lines by offset and offsets by line; lines end at LF, CR LF or a lone CR. */
 export class LineIndex {
-  readonly #text: string;
+  readonly #text: string | DocumentText;
   readonly #starts: Int32Array;
 
-  constructor(text: string) {
+  constructor(text: string | DocumentText) {
     this.#text = text;
-    this.#starts = lineStarts(text);
+    this.#starts = typeof text === 'string' ? lineStarts(text) : text.lineStarts;
   }
 
   get lineCount(): number {

@@ -1,4 +1,5 @@
 import { documentKindOf } from '../../core/syntax/documentKind';
+import { DocumentText } from '../../core/text/documentText';
 import { toCoreUri } from '../convert';
 import type { Feature } from '../feature';
 import { applyChanges } from '../openDocument';
@@ -11,7 +12,7 @@ export const textSync: Feature = {
         const { uri: clientUri, version, text } = textDocument;
         const uri = toCoreUri(clientUri);
         if (documentKindOf(uri) === undefined) return;
-        session.setOpen({ uri, clientUri, version, text });
+        session.setOpen({ uri, clientUri, version, content: DocumentText.of(text) });
         session.diagnostics.changed(uri);
       }),
     );
@@ -20,7 +21,8 @@ export const textSync: Feature = {
         const uri = toCoreUri(textDocument.uri);
         const open = session.openDocument(uri);
         if (open === undefined) return;
-        session.setOpen({ ...open, version: textDocument.version, text: applyChanges(open.text, contentChanges) });
+        const content = applyChanges(open.content, contentChanges);
+        session.setOpen({ ...open, version: textDocument.version, content });
         session.diagnostics.typed(uri);
       }),
     );

@@ -32,9 +32,9 @@ export class Layout {
 
   constructor(document: SyntaxDocument) {
     this.#document = document;
-    const { text } = document;
-    const lines = linesOf(text);
-    const safe = disarm(text, lines);
+    const { content } = document;
+    const lines = linesOf(content);
+    const safe = disarm(content, lines);
     this.lines = Array.from(lines.starts, (start, i) => ({
       start,
       end: lineEnd(lines, i),
