@@ -182,13 +182,18 @@ class DocumentCheck {
 
   #facts(unit: Unit, context: RuleContext): void {
     const { facts } = unit;
-    for (const one of facts.declared) this.#declared(one, context);
-    for (const one of facts.refs) this.#call('ref', one, context);
-    for (const one of facts.prose) this.#call('prose', one, context);
-    for (const one of facts.quantities) this.#call('quantity', one, context);
-    for (const one of facts.conditions) this.#call('condition', one, context);
-    for (const one of facts.byBuilds) this.#call('byBuild', one, context);
-    for (const one of facts.paths) this.#call('path', one, context);
+    if (facts.declared.length > 0) for (const one of facts.declared) this.#declared(one, context);
+    this.#each('ref', facts.refs, context);
+    this.#each('prose', facts.prose, context);
+    this.#each('quantity', facts.quantities, context);
+    this.#each('condition', facts.conditions, context);
+    this.#each('byBuild', facts.byBuilds, context);
+    this.#each('path', facts.paths, context);
+  }
+
+  /** Most units hold facts of one or two kinds, and where a compiler is still cold a loop over nothing costs too. */
+  #each(name: VisitorName, facts: readonly unknown[], context: RuleContext): void {
+    for (let i = 0; i < facts.length; i++) this.#call(name, facts[i], context);
   }
 
   #declared(declared: Declared, context: RuleContext): void {

@@ -2,7 +2,7 @@ import type { ProcedureView } from '../../analysis/procedureView';
 import type { BuildSet } from '../../builds';
 import { defineRule } from '../defineRule';
 import { inStep, withFamily, withFiles } from '../examples';
-import { type Fitting, firstWithin, fittedOn, fittingsOf } from '../support/fittings';
+import { type Fitting, firstWithin, fittedParts, fittingsOf } from '../support/fittings';
 import { kitSupply, lineName, type SupplyLine } from '../support/kitSupply';
 import { piecesNeeded, piecesSupplied } from '../support/pieces';
 
@@ -63,7 +63,7 @@ interface Short {
 function shortages(procedure: ProcedureView): { short: Short; fitting: Fitting }[] {
   const shorts: { short: Short; fitting: Fitting }[] = [];
   const supply = kitSupply(procedure);
-  for (const id of supply === undefined ? [] : fittedOn(procedure).keys()) {
+  for (const id of supply === undefined ? [] : fittedParts(procedure).keys()) {
     if (procedure.family?.part(id)?.renew?.value !== 'always') continue;
     const short = worstShortage(procedure, id, supply?.get(id) ?? []);
     const first = short === undefined ? undefined : firstWithin(fittingsOf(procedure, id), short.where);

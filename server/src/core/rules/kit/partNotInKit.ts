@@ -3,7 +3,7 @@ import type { ProcedureView } from '../../analysis/procedureView';
 import type { BuildSet } from '../../builds';
 import { defineRule } from '../defineRule';
 import { inStep, withKit } from '../examples';
-import { type Fitting, firstWithin, fittedOn, fittingsOf } from '../support/fittings';
+import { type Fitting, firstWithin, fittedParts, fittingsOf } from '../support/fittings';
 import { kitSupply, lineName, type SupplyLine } from '../support/kitSupply';
 
 export const partNotInKit = defineRule({
@@ -64,10 +64,10 @@ interface Missing {
 function missingFrom(procedure: ProcedureView): Missing[] {
   const missing: Missing[] = [];
   const supply = kitSupply(procedure);
-  for (const [id, fitted] of supply === undefined ? [] : fittedOn(procedure)) {
+  for (const [id, fitted] of supply === undefined ? [] : fittedParts(procedure)) {
     if (procedure.family?.part(id)?.renew?.value !== 'always') continue;
     const lines = supply?.get(id) ?? [];
-    const where = fitted.minus(procedure.space.union(lines.map((one) => one.where)));
+    const where = fitted.where.minus(procedure.space.union(lines.map((one) => one.where)));
     const first = where.isEmpty ? undefined : firstWithin(fittingsOf(procedure, id), where);
     if (first !== undefined) missing.push({ where, lines, fitting: first });
   }

@@ -16,7 +16,7 @@ export interface Fitting {
 }
 
 /** What a stretch of the steps fits of one part. */
-interface FittedPart {
+export interface FittedPart {
   readonly fittings: Fitting[];
   where: BuildSet;
 }
@@ -40,19 +40,39 @@ function add(byPart: Map<string, FittedPart>, fitting: Fitting): void {
   known.where = known.where.or(where);
 }
 
-/** Where a part is fitted, in the order of the text; a trial fit takes no new part. */
-export function fittingsOf(procedure: ProcedureView, part: string): readonly Fitting[] {
-  return fittedByRun(procedure).flatMap((byPart) => byPart.get(part)?.fittings ?? NO_FITTINGS);
+/** All that is fitted of one part: the builds, and the stretches in which it is, in the order of the text. */
+export interface Fitted {
+  where: BuildSet;
+  readonly stretches: FittedPart[];
 }
 
-/** The builds in which each part is fitted somewhere. Gathered once for a reading. */
-export function fittedOn(procedure: ProcedureView): ReadonlyMap<string, BuildSet> {
+/** What is fitted, by part; a trial fit takes no new part. Gathered once for a reading. */
+export function fittedParts(procedure: ProcedureView): ReadonlyMap<string, Fitted> {
   const known = remembered.get(procedure);
   if (known !== undefined) return known;
-  const union = new Map<string, BuildSet>();
-  for (const byPart of fittedByRun(procedure)) for (const [id, { where }] of byPart) unite(union, id, where);
-  remembered.set(procedure, union);
-  return union;
+  const fitted = new Map<string, Fitted>();
+  for (const byPart of fittedByRun(procedure)) for (const [id, part] of byPart) addStretch(fitted, id, part);
+  remembered.set(procedure, fitted);
+  return fitted;
+}
+
+function addStretch(fitted: Map<string, Fitted>, id: string, part: FittedPart): void {
+  const known = fitted.get(id);
+  if (known === undefined) {
+    fitted.set(id, { where: part.where, stretches: [part] });
+    return;
+  }
+  known.stretches.push(part);
+  if (known.where !== part.where) known.where = known.where.or(part.where);
+}
+
+/** Where a part is fitted, in the order of the text. */
+export function fittingsOf(procedure: ProcedureView, part: string): readonly Fitting[] {
+  return (
+    fittedParts(procedure)
+      .get(part)
+      ?.stretches.flatMap((one) => one.fittings) ?? NO_FITTINGS
+  );
 }
 
 /** For each id all builds that one of the maps has for it. */
@@ -67,7 +87,7 @@ function unite(union: Map<string, BuildSet>, id: string, where: BuildSet): void 
   if (known !== where) union.set(id, known?.or(where) ?? where);
 }
 
-const remembered = new WeakMap<ProcedureView, ReadonlyMap<string, BuildSet>>();
+const remembered = new WeakMap<ProcedureView, ReadonlyMap<string, Fitted>>();
 
 const NO_REFS: readonly Ref[] = [];
 const NO_FITTINGS: readonly Fitting[] = [];

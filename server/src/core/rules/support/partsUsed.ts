@@ -2,7 +2,7 @@ import { Names } from '../../analysis/names';
 import type { InstructionView, ProcedureView } from '../../analysis/procedureView';
 import { gatherer } from '../../analysis/stepRuns';
 import type { BuildSet } from '../../builds';
-import { fittedOn, unionOf } from './fittings';
+import { fittedParts, unionOf } from './fittings';
 import { sentencesOf } from './sentences';
 
 /** The builds in which each part is put to use: fitted, chosen by size, or named as `<id>` in a sentence that may fit it. */
@@ -13,7 +13,8 @@ export function partsUsed(procedure: ProcedureView): ReadonlyMap<string, BuildSe
   const mentioned = unionOf(others.map((one) => one.mentioned));
   const parts = [...mentioned].filter(([mention]) => isPart(procedure, mention));
   const named = parts.map(([mention, where]) => new Map([[mention.slice(mention.indexOf('/') + 1), where]]));
-  const used = unionOf([fittedOn(procedure), ...others.map((one) => one.chosen), ...named]);
+  const fitted = new Map(Array.from(fittedParts(procedure), ([id, { where }]) => [id, where]));
+  const used = unionOf([fitted, ...others.map((one) => one.chosen), ...named]);
   remembered.set(procedure, used);
   return used;
 }

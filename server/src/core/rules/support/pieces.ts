@@ -2,7 +2,7 @@ import type { ProcedureView } from '../../analysis/procedureView';
 import { areSame } from '../../analysis/sameParts';
 import { type BuildSet, type BuildSpace, valuesByBuild } from '../../builds';
 import type { Count } from '../../model/values';
-import { type Fitting, fittingsOf } from './fittings';
+import { type FittedPart, type Fitting, fittedParts, fittingsOf } from './fittings';
 import type { SupplyLine } from './kitSupply';
 
 /** Numbers of pieces, each with the builds that it holds for; the sets exclude each other. */
@@ -13,19 +13,19 @@ export type Pieces = readonly { readonly number: number; readonly where: BuildSe
  * where one states none. Undefined where a number cannot be read.
  */
 export function piecesNeeded(procedure: ProcedureView, part: string): Pieces | undefined {
-  const fittings = fittingsOf(procedure, part);
+  const stretches = fittedParts(procedure).get(part)?.stretches ?? [];
   const known = needs.get(procedure.space) ?? new Map<string, Needed>();
   needs.set(procedure.space, known);
   const before = known.get(part);
-  if (before !== undefined && areSame(before.fittings, fittings)) return before.pieces;
-  const pieces = sumNeeded(procedure, part, fittings);
-  known.set(part, { fittings, pieces });
+  if (before !== undefined && areSame(before.stretches, stretches)) return before.pieces;
+  const pieces = sumNeeded(procedure, part, fittingsOf(procedure, part));
+  known.set(part, { stretches, pieces });
   return pieces;
 }
 
 /** What was needed where the part was fitted at the same places; the last procedure of a family that was looked at. */
 interface Needed {
-  readonly fittings: readonly Fitting[];
+  readonly stretches: readonly FittedPart[];
   readonly pieces: Pieces | undefined;
 }
 
