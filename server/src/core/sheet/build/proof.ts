@@ -2,7 +2,7 @@ import type { Snapshot } from '../../analysis/snapshot';
 import type { Uri } from '../../analysis/uri';
 import { sha256Hex } from '../../text/sha256';
 import type { SheetProof, SourceFile } from '../sheet';
-import { type NamedSource, sourcesOf } from './sources';
+import { type NamedSource, plainText, type ReadFile, sourcesOf } from './sources';
 
 /**
  * What the sheet of a procedure is made from. The digest is that of a list of the sources, one line each, as the usual
@@ -23,21 +23,15 @@ export function shortDigest(digest: string): string {
   return [0, 4, 8].map((at) => digest.slice(at, at + 4)).join(' ');
 }
 
-function sourceFile({ name, text }: NamedSource): SourceFile {
-  return { name, sha: shaOf(text), text };
+function sourceFile({ name, file }: NamedSource): SourceFile {
+  const known = knownTexts.get(file) ?? digested(plainText(file));
+  knownTexts.set(file, known);
+  return { name, ...known };
 }
 
-/** The newest digests by text: while one file is being written, the others stay as they are. */
-const known = new Map<string, string>();
-const MOST_KNOWN = 64;
+/** While one file is being written, the others stay as they are. */
+const knownTexts = new WeakMap<ReadFile, Pick<SourceFile, 'sha' | 'text'>>();
 
-function shaOf(text: string): string {
-  const sha = known.get(text) ?? sha256Hex(text);
-  known.delete(text);
-  known.set(text, sha);
-  for (const oldest of known.keys()) {
-    if (known.size <= MOST_KNOWN) break;
-    known.delete(oldest);
-  }
-  return sha;
+function digested(text: string): Pick<SourceFile, 'sha' | 'text'> {
+  return { sha: sha256Hex(text), text };
 }
