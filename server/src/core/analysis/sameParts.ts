@@ -1,5 +1,5 @@
 /** Few procedures are worked on at a time; each is found again after a key as long as it is among the last. */
-const MOST = 16;
+const MOST = 6;
 
 interface Known<Value> {
   readonly parts: readonly unknown[];

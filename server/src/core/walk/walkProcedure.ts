@@ -20,7 +20,7 @@ interface Ground {
 
 const grounds = new WeakMap<FamilyView, Map<BuildSpace, Ground>>();
 const traces = new WeakMap<ProcedureView, { trace: Trace | undefined }>();
-const MOST = 6;
+const MOST = 4;
 
 /**
  * Walks a procedure step by step for every build, outcome and way at once. Undefined where the family cannot be read. It
