@@ -3,6 +3,7 @@ import type { Uri } from '../../analysis/uri';
 import { sha256Hex } from '../../text/sha256';
 import type { SheetProof, SourceFile } from '../sheet';
 import { type NamedSource, plainText, type ReadFile, sourcesOf } from './sources';
+import { TextDigest } from './textDigest';
 
 /**
  * What the sheet of a procedure is made from. The digest is that of a list of the sources, one line each, as the usual
@@ -24,7 +25,7 @@ export function shortDigest(digest: string): string {
 }
 
 function sourceFile({ name, file }: NamedSource): SourceFile {
-  const known = knownTexts.get(file) ?? digested(plainText(file));
+  const known = knownTexts.get(file) ?? { sha: shaOf(file), text: plainText(file) };
   knownTexts.set(file, known);
   return { name, ...known };
 }
@@ -32,6 +33,18 @@ function sourceFile({ name, file }: NamedSource): SourceFile {
 /** While one file is being written, the others stay as they are. */
 const knownTexts = new WeakMap<ReadFile, Pick<SourceFile, 'sha' | 'text'>>();
 
-function digested(text: string): Pick<SourceFile, 'sha' | 'text'> {
-  return { sha: sha256Hex(text), text };
+/** The documents that are being written, by what they are called. */
+const written = new Map<Uri, TextDigest>();
+const MOST_WRITTEN = 8;
+
+function shaOf(file: ReadFile): string {
+  const text = plainText(file);
+  if (file.is !== 'document') return sha256Hex(text);
+  const { uri } = file.document;
+  const digest = written.get(uri) ?? new TextDigest();
+  written.delete(uri);
+  written.set(uri, digest);
+  const [oldest] = written.keys();
+  if (written.size > MOST_WRITTEN && oldest !== undefined) written.delete(oldest);
+  return digest.of(text);
 }
