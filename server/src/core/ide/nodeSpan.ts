@@ -1,5 +1,6 @@
 import type { Node } from '../syntax/node';
 import type { SyntaxDocument } from '../syntax/readDocument';
+import type { DocumentText } from '../text/documentText';
 import type { Span } from '../text/span';
 
 /** All that a node covers. One that is put together from several items knows only its first line, so its last part is asked. */
@@ -7,7 +8,7 @@ export function nodeSpan(document: SyntaxDocument, node: Node): Span {
   const { start, end } = document.spanOf(node);
   const last = lastPart(node);
   const whole = { start, end: last === undefined ? end : Math.max(end, nodeSpan(document, last).end) };
-  return withoutLineEnd(document.text, whole);
+  return withoutLineEnd(document.content, whole);
 }
 
 function lastPart(node: Node): Node | undefined {
@@ -18,8 +19,8 @@ function lastPart(node: Node): Node | undefined {
 }
 
 /** A text in lines of its own takes its last line end along, which is nothing to show. */
-function withoutLineEnd(text: string, { start, end }: Span): Span {
+function withoutLineEnd(text: DocumentText, { start, end }: Span): Span {
   let last = end;
-  while (last > start && /\s/.test(text.charAt(last - 1))) last--;
+  while (last > start && /\s/.test(String.fromCharCode(text.charCodeAt(last - 1)))) last--;
   return { start, end: last };
 }

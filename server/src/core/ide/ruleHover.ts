@@ -1,5 +1,6 @@
 import { ruleById } from '../rules/registry';
 import type { SyntaxDocument } from '../syntax/readDocument';
+import { LineIndex } from '../text/lineIndex';
 import type { Span } from '../text/span';
 
 /** What is said about the word at a place. */
@@ -12,14 +13,14 @@ export interface HoverText {
 
 /** Explains the id of a rule where one is written: in the severities of settings, in the `rule` of a concession. */
 export function ruleHover(document: SyntaxDocument, offset: number): HoverText | undefined {
-  const line = lineAround(document.text, offset);
-  const text = document.text.slice(line.start, line.end);
-  const character = offset - line.start;
+  const lines = new LineIndex(document.content);
+  const { line, character } = lines.position(offset);
+  const text = lines.lineText(line);
   for (const match of text.matchAll(/[a-z][a-z0-9-]+/g)) {
     if (character < match.index || character > match.index + match[0].length) continue;
     const rule = ruleById(match[0]);
     if (rule === undefined || !standsAsRule(document, text.slice(0, match.index))) return undefined;
-    const start = line.start + match.index;
+    const start = lines.lineStart(line) + match.index;
     const about = `${rule.doc.what} ${rule.doc.why}`;
     return {
       span: { start, end: start + match[0].length },
@@ -28,16 +29,6 @@ export function ruleHover(document: SyntaxDocument, offset: number): HoverText |
     };
   }
   return undefined;
-}
-
-/** The line that holds an offset, without its end. */
-function lineAround(text: string, offset: number): Span {
-  const isEnd = (at: number) => text.charAt(at) === '\n' || text.charAt(at) === '\r';
-  let start = offset;
-  while (start > 0 && !isEnd(start - 1)) start--;
-  let end = offset;
-  while (end < text.length && !isEnd(end)) end++;
-  return { start, end };
 }
 
 function standsAsRule(document: SyntaxDocument, before: string): boolean {

@@ -3,6 +3,7 @@ import { MENTION_KINDS, Names } from '../analysis/names';
 import type { Snapshot } from '../analysis/snapshot';
 import type { Unit } from '../model/facts';
 import type { RefKind } from '../model/shape';
+import type { ItemRange } from '../syntax/node';
 import type { SyntaxDocument } from '../syntax/readDocument';
 import type { Span } from '../text/span';
 import type { IdUse } from './idUses';
@@ -31,7 +32,7 @@ export function semanticTokensOf(snapshot: Snapshot, document: SyntaxDocument, w
     const colour = colours.of(token);
     if (colour === undefined) return;
     const { type, modifiers } = colour;
-    for (const line of onLines(document.text, span)) tokens.push({ span: line, type, modifiers });
+    for (const line of onLines(token.range.item.text, token.range, span)) tokens.push({ span: line, type, modifiers });
   });
   return withoutOverlaps(tokens.sort((a, b) => a.span.start - b.span.start));
 }
@@ -113,17 +114,16 @@ function usedIds(unit: Unit): Set<string> {
 }
 
 /** The part of each line that a span covers: a folded text may break between a number and its unit. */
-function onLines(text: string, span: Span): Span[] {
-  const { start, end } = span;
-  if (!hasLineEnd(text, span)) return end > start ? [span] : [];
-  return [...text.slice(start, end).matchAll(/[^\s][^\r\n]*/g)].map((match) => ({
-    start: start + match.index,
-    end: start + match.index + match[0].trimEnd().length,
+function onLines(text: string, { from, to }: ItemRange, span: Span): Span[] {
+  if (!hasLineEnd(text, from, to)) return to > from ? [span] : [];
+  return [...text.slice(from, to).matchAll(/[^\s][^\r\n]*/g)].map((match) => ({
+    start: span.start + match.index,
+    end: span.start + match.index + match[0].trimEnd().length,
   }));
 }
 
-function hasLineEnd(text: string, { start, end }: Span): boolean {
-  for (let i = start; i < end; i++) {
+function hasLineEnd(text: string, from: number, to: number): boolean {
+  for (let i = from; i < to; i++) {
     const code = text.charCodeAt(i);
     if (code === 10 || code === 13) return true;
   }

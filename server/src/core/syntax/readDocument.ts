@@ -8,7 +8,7 @@ import { ItemReader } from './itemReader';
 import type { Item, ItemRange, MapNode, Node, SyntaxProblem } from './node';
 import { spanFrom } from './node';
 import { Places } from './places';
-import type { ReadingMemo } from './readingMemo';
+import type { Reading, ReadingMemo } from './readingMemo';
 import { split } from './split';
 
 /** A document as read: its tree, and where each of its items stands. */
@@ -25,6 +25,8 @@ export interface SyntaxDocument {
   readonly other: Node | undefined;
   readonly problems: readonly SyntaxProblem[];
   readonly items: readonly Item[];
+  /** What another text of this document can be read from. */
+  readonly reading: Reading;
   spanOf(range: ItemRange): Span;
   /** Whether the item is one of this reading, so that ranges within it have a place. */
   holds(item: Item): boolean;
@@ -45,7 +47,8 @@ export function readDocument(
   const reader = new ItemReader(safe.text, lines, source);
   const { root, other, problems: misplaced } = composeRoot(split(safe.text, lines, CUT_PLANS[kind]), reader);
   const { items, firsts, ends } = reader;
-  memo.finishReading({ text: content, lines, items, firsts, ends });
+  const reading: Reading = { text: content, lines, items, firsts, ends };
+  memo.finishReading(reading);
   const markers = markerProblems(safe);
   const places = new Places(items, firsts, lines.starts, markers);
   const problems = [...markers.problems, ...misplaced];
@@ -61,6 +64,7 @@ export function readDocument(
     other,
     problems,
     items,
+    reading,
     spanOf: (range) => spanFrom(places.baseOf(range.item), range),
     holds: (item) => places.holds(item),
     itemAt: (offset) => places.itemAt(offset),

@@ -1,5 +1,5 @@
 import type { DocumentText } from '../text/documentText';
-import { type ItemSource, ItemsByText, ItemsInPlace, NO_ITEMS } from './itemSource';
+import { type ItemSource, ItemsInPlace, NO_ITEMS } from './itemSource';
 import { type KeptLines, linesAfter } from './keptLines';
 import { type Lines, linesOf } from './lines';
 import type { Item } from './node';
@@ -22,12 +22,11 @@ export interface Reading {
  */
 export class ReadingMemo {
   #last: Reading | undefined;
-  #loose: readonly Item[] = [];
 
-  /** A memo that remembers the items of a document, so that another text of it is read without reading them again. */
-  static holding(items: readonly Item[]): ReadingMemo {
+  /** A memo that remembers a reading, so that another text of the same document is read from what differs. */
+  static of(reading: Reading): ReadingMemo {
     const memo = new ReadingMemo();
-    memo.#loose = items;
+    memo.#last = reading;
     return memo;
   }
 
@@ -38,11 +37,10 @@ export class ReadingMemo {
       const kept: KeptLines = linesAfter(last, text);
       return { lines: kept.lines, source: new ItemsInPlace(last, kept) };
     }
-    return { lines: linesOf(text), source: this.#loose.length > 0 ? new ItemsByText(() => this.#loose) : NO_ITEMS };
+    return { lines: linesOf(text), source: NO_ITEMS };
   }
 
   finishReading(reading: Reading): void {
     this.#last = reading;
-    this.#loose = [];
   }
 }

@@ -46,6 +46,7 @@ export class DocumentText {
 
   /** The UTF-16 unit at an offset; NaN outside of the text. */
   charCodeAt(at: number): number {
+    if (this.#whole !== undefined) return this.#whole.charCodeAt(at);
     const piece = pieceAt(this.pieces, at);
     return (this.pieces.texts[piece] ?? '').charCodeAt(at - (this.pieces.starts[piece] ?? 0));
   }

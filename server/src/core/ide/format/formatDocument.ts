@@ -74,7 +74,7 @@ function lineEndOf(text: string): string {
 
 /** Reads the new text, items that did not change not again, and compares. */
 function isProven(document: SyntaxDocument, text: string): boolean {
-  const after = readDocument(document.uri, document.kind, text, ReadingMemo.holding(document.items));
+  const after = readDocument(document.uri, document.kind, text, ReadingMemo.of(document.reading));
   const problems = ({ problems }: SyntaxDocument) =>
     problems
       .map(({ kind }) => kind)
