@@ -31,6 +31,8 @@ export class Declarations {
   #gathered: Gathered | undefined;
   readonly #things = new Map<RefKind, ReadonlyMap<string, NamedThing>>();
   #names: ReadonlyMap<Declared, string> | undefined;
+  /** What was asked for, since what a family declares is asked for again and again. */
+  readonly #made = new Map<Declared, NamedThing>();
 
   constructor(document: SyntaxDocument, summaries: readonly UnitSummary[]) {
     this.#document = document;
@@ -78,9 +80,13 @@ export class Declarations {
   }
 
   #thing(declared: Declared): NamedThing {
+    const known = this.#made.get(declared);
+    if (known !== undefined) return known;
     const { kind, id } = declared;
     this.#names ??= namesIn(this.#document);
-    return { kind, id, name: this.#names.get(declared) ?? id, declared, document: this.#document };
+    const thing = { kind, id, name: this.#names.get(declared) ?? id, declared, document: this.#document };
+    this.#made.set(declared, thing);
+    return thing;
   }
 }
 

@@ -7,12 +7,17 @@ export interface HeldValue<Value> {
   readonly where: BuildSet;
 }
 
+type Cases<Value> = Extract<ByBuild<Value>, { is: 'cases' }>['cases'];
+
 /** What a value by build comes to within some builds. */
 export interface HeldValues<Value> {
   readonly held: readonly HeldValue<Value>[];
   /** Where it certainly has no value; a case that cannot be read may stand for any build, so then nothing is certain. */
   readonly absent: BuildSet;
 }
+
+/** A dozen rules ask for the values of a family for the same builds, in each of its procedures. */
+const resolved = new WeakMap<ByBuild<unknown>, Map<BuildSet, HeldValues<unknown>>>();
 
 /** Resolves a value by build for some of the builds. */
 export function heldValues<Value>(
@@ -22,10 +27,16 @@ export function heldValues<Value>(
 ): HeldValues<Value> {
   if (byBuild === undefined) return { held: [], absent: within };
   if (byBuild.is === 'one') return { held: present([{ value: byBuild.value, where: within }]), absent: space.nothing };
-  const entries = byBuild.cases.flatMap(({ key, expr, value }) =>
-    expr === undefined ? [] : [{ key: key.text, expr, value }],
-  );
-  const otherwise = byBuild.cases.find((one) => one.otherwise);
+  const known = resolved.get(byBuild) ?? new Map<BuildSet, HeldValues<unknown>>();
+  resolved.set(byBuild, known);
+  const values = known.get(within) ?? heldCases(byBuild.cases, space, within);
+  known.set(within, values);
+  return values as HeldValues<Value>;
+}
+
+function heldCases<Value>(cases: Cases<Value>, space: BuildSpace, within: BuildSet): HeldValues<Value> {
+  const entries = cases.flatMap(({ key, expr, value }) => (expr === undefined ? [] : [{ key: key.text, expr, value }]));
+  const otherwise = cases.find((one) => one.otherwise);
   const values = valuesByBuild(space, entries, { otherwise: otherwise !== undefined, within });
   // Where two cases overlap nobody can tell which one is meant.
   const doubtful = space.union(values.overlaps.map((overlap) => overlap.where));
@@ -34,7 +45,7 @@ export function heldValues<Value>(
     where: values.coverage[place]?.minus(doubtful) ?? space.nothing,
   }));
   if (otherwise !== undefined) held.push({ value: otherwise.value, where: values.otherwise });
-  const unread = byBuild.cases.some(
+  const unread = cases.some(
     ({ expr, otherwise: rest }) => !rest && (expr === undefined || space.unknownNames(expr).length > 0),
   );
   return { held: present(held), absent: unread ? space.nothing : values.absent };

@@ -3,14 +3,17 @@
  * stays true as long as the same questions are answered alike.
  */
 export class NameQuestions {
-  readonly #found = new Map<string, { readonly kind: string; readonly id: string; readonly answer: string }>();
+  /** The answers by kind and id. */
+  readonly #found = new Map<string, Map<string, string>>();
   /** All ids were gone through, as when something near to a misspelt one is looked for. */
   all = false;
   /** It mattered which texts cannot be read. */
   torn = false;
 
   found(kind: string, id: string, answer: string): void {
-    this.#found.set(`${kind}/${id}`, { kind, id, answer });
+    const known = this.#found.get(kind);
+    if (known === undefined) this.#found.set(kind, new Map([[id, answer]]));
+    else known.set(id, answer);
   }
 
   get isEmpty(): boolean {
@@ -19,7 +22,9 @@ export class NameQuestions {
 
   /** Whether each single question is answered as it was. */
   holds(ask: (kind: string, id: string) => string): boolean {
-    for (const { kind, id, answer } of this.#found.values()) if (ask(kind, id) !== answer) return false;
+    for (const [kind, answers] of this.#found) {
+      for (const [id, answer] of answers) if (ask(kind, id) !== answer) return false;
+    }
     return true;
   }
 }

@@ -168,7 +168,12 @@ export class Names {
 
   /** Everything that `<id>` in a text may mean. */
   mentionable(id: string): NamedThing[] {
-    return MENTION_KINDS.flatMap((kind) => this.find(kind, id) ?? []);
+    const things: NamedThing[] = [];
+    for (const kind of MENTION_KINDS) {
+      const thing = this.find(kind, id);
+      if (thing !== undefined) things.push(thing);
+    }
+    return things;
   }
 
   /** What a misspelt id of one of these kinds may have meant, nearest first, at most three. */
@@ -202,8 +207,15 @@ export class Names {
 /** Kept with the snapshot: a document outlives many of them, and must not hold what is gone. */
 const remembered = new WeakMap<Snapshot, WeakMap<SyntaxDocument, Names>>();
 
+const LIMIT_OR_READING: readonly RefKind[] = ['limit', 'reading'];
+
+/** A kind and what it stands for, as lists made once, for an id is looked up at every turn. */
+const WITHIN: ReadonlyMap<RefKind, readonly RefKind[]> = new Map(
+  [...FAMILY_KINDS, ...STORES_KINDS, ...PROCEDURE_KINDS].map((kind) => [kind, [kind]]),
+);
+
 function kindsWithin(kind: RefKind): readonly RefKind[] {
-  return kind === 'limit-or-reading' ? ['limit', 'reading'] : [kind];
+  return kind === 'limit-or-reading' ? LIMIT_OR_READING : (WITHIN.get(kind) ?? [kind]);
 }
 
 function sourcesOf(snapshot: Snapshot, document: SyntaxDocument): Source[] {

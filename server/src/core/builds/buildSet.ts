@@ -30,15 +30,15 @@ export class BuildSet {
   }
 
   and(other: BuildSet): BuildSet {
-    return this.owner.setWithin(this.owner.diagram.and(this.key, this.keyOf(other)));
+    return this.with(this.owner.diagram.and(this.key, this.keyOf(other)), other);
   }
 
   or(other: BuildSet): BuildSet {
-    return this.owner.setWithin(this.owner.diagram.or(this.key, this.keyOf(other)));
+    return this.with(this.owner.diagram.or(this.key, this.keyOf(other)), other);
   }
 
   minus(other: BuildSet): BuildSet {
-    return this.owner.setWithin(this.owner.diagram.minus(this.key, this.keyOf(other)));
+    return this.with(this.owner.diagram.minus(this.key, this.keyOf(other)), other);
   }
 
   /** All that exists outside this set. */
@@ -61,6 +61,12 @@ export class BuildSet {
   /** What is left to decide about the set once it is known that a build exists. */
   get distinction(): DiagramNode {
     return this.isEverything ? ALWAYS : this.owner.diagram.simplify(this.key, this.owner.existing);
+  }
+
+  /** The set for what came of two, which mostly is one of them, and then need not be looked up. */
+  private with(key: DiagramNode, other: BuildSet): BuildSet {
+    if (key === this.key) return this;
+    return key === other.key ? other : this.owner.setWithin(key);
   }
 
   /** Mixing spaces is a mistake of the program, not of a document; any answer would be a silent wrong one. */

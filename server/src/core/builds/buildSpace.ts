@@ -28,6 +28,9 @@ export class BuildSpace implements BuildSetOwner {
   readonly facts: SoundFacts;
   readonly variables: BuildVariables;
   readonly existing: DiagramNode;
+  /** All that exists; never empty, for a unit without any option always exists. */
+  readonly everything: BuildSet;
+  readonly nothing: BuildSet;
   private readonly sets = new Map<DiagramNode, BuildSet>();
   private readonly outcomeNodes = new Map<string, ReadonlyMap<string, DiagramNode>>();
   private knownProblems: readonly BuildFactsProblem[] | undefined;
@@ -36,15 +39,8 @@ export class BuildSpace implements BuildSetOwner {
     this.facts = soundFacts(facts);
     this.variables = new BuildVariables(this.diagram, this.facts);
     this.existing = existingBuilds(this.diagram, this.facts, this.variables);
-  }
-
-  /** All that exists; never empty, for a unit without any option always exists. */
-  get everything(): BuildSet {
-    return this.setOf(this.existing);
-  }
-
-  get nothing(): BuildSet {
-    return this.setOf(NEVER);
+    this.everything = this.setWithin(this.existing);
+    this.nothing = this.setWithin(NEVER);
   }
 
   /** The one object for the part of `node` that exists. */

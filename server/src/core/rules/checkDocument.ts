@@ -13,7 +13,7 @@ import { walkOf } from '../walk/walkProcedure';
 import { matchConcessions } from './concessions';
 import type { CheckOutcome, Rule } from './defineRule';
 import type { Finding } from './finding';
-import { type Listeners, listenersOf, type VisitorName } from './listeners';
+import { type Listener, type Listeners, listenersOf, type VisitorName } from './listeners';
 import { RULES } from './registry';
 import { type FindingDraft, type ReleasedText, type Reporting, RuleContext, type Surroundings } from './ruleContext';
 import { StepMemory } from './stepMemory';
@@ -206,7 +206,8 @@ class DocumentCheck {
   #call(name: VisitorName, value: unknown, context: RuleContext): void {
     const listeners = this.#listeners[name];
     if (listeners === undefined) return;
-    for (const { rule, visit } of listeners) {
+    for (let i = 0; i < listeners.length; i++) {
+      const { rule, visit } = listeners[i] as Listener;
       this.#reporting.rule = rule;
       visit.call(rule.check, value, context);
     }

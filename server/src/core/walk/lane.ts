@@ -1,5 +1,5 @@
 import type { BuildSet, BuildSpace } from '../builds';
-import { asManyAs, isSameTally, NO_PIECES, type Pieces, someOf, type Tally } from './tally';
+import { allOf, asManyAs, isSameTally, NO_PIECES, type Pieces, someOf, type Tally } from './tally';
 
 /** What can be true of a part, besides how many of its pieces are in place and tight. */
 const FACTS = [
@@ -90,16 +90,22 @@ export function laneWith(lane: Lane, where: BuildSet, yes: readonly LaneKey[], n
   return next ?? lane;
 }
 
-/** The lane with other numbers of pieces in place or tight; `pieces` is how many the part has. */
+/** The lane with other numbers of pieces in place or tight; `pieces` is how many the part has, `none` the set without any build. */
 export function laneWithPieces(
   lane: Lane,
   numbers: { readonly pieces?: Tally; readonly tight?: Tally },
   pieces: Pieces,
+  none: BuildSet,
 ): Lane {
-  const next = { ...lane, ...numbers };
-  const none = lane.fitted.minus(lane.fitted);
-  const fitted = asManyAs(next.pieces, pieces, none);
-  return { ...next, fitted, partly: someOf(next.pieces, none), torqued: asManyAs(next.tight, next.pieces, none) };
+  const { pieces: inPlace = lane.pieces, tight = lane.tight } = numbers;
+  return {
+    ...lane,
+    pieces: inPlace,
+    tight,
+    fitted: allOf(inPlace, pieces, none),
+    partly: someOf(inPlace, none),
+    torqued: asManyAs(tight, inPlace, none),
+  };
 }
 
 export function isSameLane(one: Lane, other: Lane): boolean {

@@ -44,18 +44,35 @@ function changed(
 /** Where there is any piece. */
 export function someOf(tally: Tally, nothing: BuildSet): BuildSet {
   let some = nothing;
-  for (const set of tally.values()) some = some.or(set);
+  tally.forEach((set) => {
+    some = some.or(set);
+  });
   return some;
 }
 
-/** Where there are at least as many pieces as another tally, or as the part, has; never where it has none. */
-export function asManyAs(tally: Tally, wanted: Tally | Pieces, nothing: BuildSet): BuildSet {
+/** Where there are at least as many pieces as another tally has; never where it has none. */
+export function asManyAs(tally: Tally, wanted: Tally, nothing: BuildSet): BuildSet {
   let result = nothing;
-  const pairs: Iterable<readonly [number, BuildSet]> =
-    wanted instanceof Map ? wanted : (wanted as Pieces).map(({ number, where }) => [number, where] as const);
-  for (const [most, where] of pairs) {
-    for (const [number, set] of tally) if (number >= most) result = result.or(set.and(where));
-  }
+  if (tally.size === 0) return result;
+  wanted.forEach((where, least) => {
+    result = result.or(atLeast(tally, least, where, nothing));
+  });
+  return result;
+}
+
+/** Where there are as many pieces as the part has. */
+export function allOf(tally: Tally, pieces: Pieces, nothing: BuildSet): BuildSet {
+  let result = nothing;
+  if (tally.size > 0)
+    for (const { number, where } of pieces) result = result.or(atLeast(tally, number, where, nothing));
+  return result;
+}
+
+function atLeast(tally: Tally, least: number, where: BuildSet, nothing: BuildSet): BuildSet {
+  let result = nothing;
+  tally.forEach((set, number) => {
+    if (number >= least) result = result.or(set.and(where));
+  });
   return result;
 }
 

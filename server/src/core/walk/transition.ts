@@ -44,5 +44,6 @@ function taken(walker: Walker): Transition {
   const { found, done } = walker;
   walker.found = [];
   walker.done = [];
-  return { ...walker.state.takeFootprint(), found, done };
+  const { reads, changes } = walker.state.takeFootprint();
+  return { reads, changes, found, done };
 }

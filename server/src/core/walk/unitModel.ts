@@ -1,11 +1,15 @@
 import type { FamilyView } from '../analysis/familyView';
 import { heldValues } from '../analysis/heldValues';
+import { presentBuilds } from '../analysis/presentBuilds';
 import type { ProcedureView } from '../analysis/procedureView';
 import { type BuildSet, type BuildSpace, RENEWED } from '../builds';
 import type { Part } from '../model/generated/types';
 import { type NamesKnown, namesKnown } from './namesKnown';
 import type { Pieces } from './tally';
 import { UnitRelations } from './unitRelations';
+
+/** How many pieces the parts have; a space belongs to one family, and procedures with the same builds share it. */
+const piecesIn = new WeakMap<BuildSpace, Map<string, Pieces>>();
 
 /** A unit for the builds of one procedure: how its parts hold each other, where they are, how many there are. */
 export class UnitModel {
@@ -15,8 +19,7 @@ export class UnitModel {
   readonly relations: UnitRelations;
   /** What its instructions may name. */
   readonly names: NamesKnown;
-  readonly #ever = new Map<string, BuildSet>();
-  readonly #pieces = new Map<string, Pieces>();
+  readonly #pieces: Map<string, Pieces>;
 
   constructor(
     readonly procedure: ProcedureView,
@@ -27,6 +30,8 @@ export class UnitModel {
     this.relations = UnitRelations.of(family);
     this.ids = this.relations.ids;
     this.base = family.value.base?.id;
+    this.#pieces = piecesIn.get(this.space) ?? new Map();
+    piecesIn.set(this.space, this.#pieces);
   }
 
   part(id: string): Part | undefined {
@@ -40,11 +45,7 @@ export class UnitModel {
 
   /** Where the part can be met at all: it comes with the unit or belongs to the finished unit. */
   everPresent(id: string): BuildSet {
-    const known = this.#ever.get(id);
-    if (known !== undefined) return known;
-    const set = this.presence(id, 'finished').or(this.presence(id, 'received'));
-    this.#ever.set(id, set);
-    return set;
+    return presentBuilds(this.family, this.space, id);
   }
 
   isRing(id: string): boolean {

@@ -5,6 +5,7 @@ import type { Tally } from './tally';
 import type { UnitModel } from './unitModel';
 
 const NO_PARTNERS: Partners = new Map();
+const NO_IDS: readonly string[] = [];
 
 /** A cell and what it holds after an instruction. */
 export interface Change {
@@ -21,8 +22,14 @@ export interface Footprint {
 /** The whole unit at one moment: a lane for each part, and what was found out, measured and checked. */
 export class WalkState {
   values: (CellValue | undefined)[] = [];
-  #reads = new Set<number>();
-  #writes = new Map<number, CellValue | undefined>();
+  #reads: number[] = [];
+  #writes: number[] = [];
+  /** What the cells that were written held before. */
+  #before: (CellValue | undefined)[] = [];
+  /** In which turn each cell was read and written last, so that no set is made for an instruction. */
+  readonly #readIn: number[] = [];
+  readonly #writtenIn: number[] = [];
+  #turn = 1;
 
   constructor(
     readonly unit: UnitModel,
@@ -38,7 +45,8 @@ export class WalkState {
   }
 
   count(id: string, numbers: { readonly pieces?: Tally; readonly tight?: Tally }): void {
-    this.#write('lane', id, laneWithPieces(this.lane(id), numbers, this.unit.pieces(id)));
+    const { unit } = this;
+    this.#write('lane', id, laneWithPieces(this.lane(id), numbers, unit.pieces(id), unit.space.nothing));
   }
 
   /** Where an outcome is known, a result was made or is worth something, or an adjustment is open. */
@@ -64,47 +72,61 @@ export class WalkState {
   }
 
   /** Where the part, with all that carries it, is in the unit: its chain of carriers leads to the base. */
-  inUnit(id: string, seen: ReadonlySet<string> = new Set()): BuildSet {
+  inUnit(id: string, seen: readonly string[] = NO_IDS): BuildSet {
     const { unit } = this;
     if (id === unit.base) return unit.space.everything;
-    if (seen.has(id)) return unit.space.nothing;
+    if (seen.includes(id)) return unit.space.nothing;
     const { partly } = this.lane(id);
     const carriers = unit.relations.carriers(id);
     if (partly.isEmpty || carriers.length === 0) return partly;
-    return partly.and(this.carried(id, new Set([...seen, id])));
+    return partly.and(this.carried(id, [...seen, id]));
   }
 
   /** Where one of the carriers of a part is in the unit; one that the build does not have holds as if it were. */
-  carried(id: string, seen: ReadonlySet<string> = new Set()): BuildSet {
-    const { space, relations } = this.unit;
-    const carriers = relations.carriers(id);
-    const there = space.union(carriers.map((carrier) => this.inUnit(carrier, seen)));
-    const ever = space.union(carriers.map((carrier) => this.unit.everPresent(carrier)));
+  carried(id: string, seen: readonly string[] = NO_IDS): BuildSet {
+    const { unit } = this;
+    const { space } = unit;
+    let there = space.nothing;
+    let ever = space.nothing;
+    for (const carrier of unit.relations.carriers(id)) {
+      there = there.or(this.inUnit(carrier, seen));
+      ever = ever.or(unit.everPresent(carrier));
+    }
     return there.or(space.everything.minus(ever));
   }
 
   /** What the instruction since the last call read and changed. */
   takeFootprint(): Footprint {
     const changes: Change[] = [];
-    for (const [cell, before] of this.#writes) {
+    for (let i = 0; i < this.#writes.length; i++) {
+      const cell = this.#writes[i] as number;
       const value = this.values[cell];
-      if (value !== undefined && !isSameValue(value, before)) changes.push({ cell, value });
+      if (value !== undefined && !isSameValue(value, this.#before[i])) changes.push({ cell, value });
     }
-    const footprint = { reads: [...this.#reads], changes };
-    this.#reads = new Set();
-    this.#writes = new Map();
-    return footprint;
+    const reads = this.#reads;
+    this.#reads = [];
+    this.#writes = [];
+    this.#before = [];
+    this.#turn++;
+    return { reads, changes };
   }
 
   #read(kind: CellKind, id: string): CellValue | undefined {
     const cell = this.table.number(kind, id);
-    this.#reads.add(cell);
+    if (this.#readIn[cell] !== this.#turn) {
+      this.#readIn[cell] = this.#turn;
+      this.#reads.push(cell);
+    }
     return this.values[cell];
   }
 
   #write(kind: CellKind, id: string, value: CellValue): void {
     const cell = this.table.number(kind, id);
-    if (!this.#writes.has(cell)) this.#writes.set(cell, this.values[cell]);
+    if (this.#writtenIn[cell] !== this.#turn) {
+      this.#writtenIn[cell] = this.#turn;
+      this.#writes.push(cell);
+      this.#before.push(this.values[cell]);
+    }
     this.values[cell] = value;
   }
 }

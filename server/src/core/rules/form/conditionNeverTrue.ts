@@ -58,7 +58,8 @@ export const conditionNeverTrue = defineRule({
     unit(unit, ctx) {
       const space = knownSpace(ctx);
       if (space === undefined) return;
-      if (!isJudgedByStep(unit, ctx)) judge(unit.value as Owner, space.everything, space, ownerName(unit), ctx);
+      if (isConditional(unit) && !isJudgedByStep(unit, ctx))
+        judge(unit.value as Owner, space.everything, space, ownerName(unit), ctx);
       judgeKeys(unit, ctx);
     },
     family(family, ctx) {
@@ -70,6 +71,12 @@ export const conditionNeverTrue = defineRule({
     },
   },
 });
+
+/** Most units have no condition, and what they are called need not be worked out. */
+function isConditional({ value }: Unit): boolean {
+  const { when, unless } = value as Owner;
+  return when !== undefined || unless !== undefined;
+}
 
 function isJudgedByStep(unit: Unit, ctx: Context): boolean {
   return ctx.step?.step === unit.value || ctx.instruction?.instruction === unit.value;
@@ -119,6 +126,7 @@ function namesOf(condition: Condition): string[] {
 
 /** A key that holds nowhere in a value by build. */
 function judgeKeys(unit: Unit, ctx: Context): void {
+  if (unit.facts.byBuilds.length === 0) return;
   const cases = unit.facts.byBuilds.flatMap(({ byBuild }) => (byBuild.is === 'cases' ? byBuild.cases : []));
   if (cases.length === 0) return;
   const scope = scopeOf(unit, ctx);

@@ -1,5 +1,6 @@
 import { Names } from '../../analysis/names';
 import { mentionsIn } from '../../model/readValues';
+import type { Mention } from '../../model/values';
 import type { ScalarNode } from '../../syntax/node';
 import { sourceRange } from '../../syntax/scalarSource';
 import { defineRule } from '../defineRule';
@@ -31,21 +32,22 @@ export const idAmbiguous = defineRule({
   messages,
   check: {
     prose({ prose }, ctx) {
-      for (const scalar of [prose.scalar, ...Object.values(prose.translations)]) reportIn(scalar, ctx);
+      for (const mention of prose.mentions) report(mention, prose.scalar, ctx);
+      for (const scalar of Object.values(prose.translations)) {
+        for (const mention of mentionsIn(scalar.text)) report(mention, scalar, ctx);
+      }
     },
   },
 });
 
-function reportIn(scalar: ScalarNode, ctx: RuleContext<typeof messages>): void {
-  for (const mention of mentionsIn(scalar.text)) {
-    const found = Names.of(ctx.snapshot, ctx.document).lookUpMention(mention);
-    if (found.is !== 'ambiguous') continue;
-    const range = sourceRange(scalar, mention.from, mention.to);
-    const nouns = found.things.map(({ kind }) => `a ${nounOf(kind)}`);
-    const texts = found.things.map(({ kind, id }) => `<${kind}/${id}>`);
-    ctx.report(range, 'ambiguous', [scalar.text.slice(mention.from, mention.to), nouns, texts], {
-      about: [mention.id],
-      fixes: () => texts.map((text) => replaceBy(range, text)),
-    });
-  }
+function report(mention: Mention, scalar: ScalarNode, ctx: RuleContext<typeof messages>): void {
+  const found = Names.of(ctx.snapshot, ctx.document).lookUpMention(mention);
+  if (found.is !== 'ambiguous') return;
+  const range = sourceRange(scalar, mention.from, mention.to);
+  const nouns = found.things.map(({ kind }) => `a ${nounOf(kind)}`);
+  const texts = found.things.map(({ kind, id }) => `<${kind}/${id}>`);
+  ctx.report(range, 'ambiguous', [scalar.text.slice(mention.from, mention.to), nouns, texts], {
+    about: [mention.id],
+    fixes: () => texts.map((text) => replaceBy(range, text)),
+  });
 }

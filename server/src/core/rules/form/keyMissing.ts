@@ -101,7 +101,10 @@ function suggest(range: ItemRange, text: string): FixDraft {
 }
 
 /** Keys that are missing at one place are told together. */
-function groupsOf(unit: Unit): Missing[][] {
+const NO_GROUPS: readonly Missing[][] = [];
+
+function groupsOf(unit: Unit): readonly Missing[][] {
+  if (unit.problems.length === 0) return NO_GROUPS;
   const byNode = new Map<unknown, Missing[]>();
   for (const problem of unit.problems) {
     if (problem.kind !== 'key-missing') continue;

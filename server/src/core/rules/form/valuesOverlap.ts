@@ -25,6 +25,7 @@ export const valuesOverlap = defineRule({
   },
   check: {
     unit(unit, ctx) {
+      if (unit.facts.byBuilds.length === 0) return;
       const values = unit.facts.byBuilds.flatMap(({ byBuild }) => (byBuild.is === 'cases' ? [byBuild] : []));
       if (values.length === 0) return;
       const scope = scopeOf(unit, ctx);

@@ -13,10 +13,14 @@ export interface WrittenName {
   readonly expr: ConditionExpr | undefined;
 }
 
+const NO_NAMES: readonly WrittenName[] = [];
+
 /** Every name that the conditions and values by build of a unit look at. */
-export function namesOfUnit(unit: Unit): WrittenName[] {
-  const inConditions = unit.facts.conditions.flatMap(({ condition }) => condition.names);
-  const inValues = unit.facts.byBuilds.flatMap(({ byBuild }) =>
+export function namesOfUnit(unit: Unit): readonly WrittenName[] {
+  const { conditions, byBuilds } = unit.facts;
+  if (conditions.length === 0 && byBuilds.length === 0) return NO_NAMES;
+  const inConditions = conditions.flatMap(({ condition }) => condition.names);
+  const inValues = byBuilds.flatMap(({ byBuild }) =>
     byBuild.is === 'cases' ? byBuild.cases.filter((one) => !one.otherwise) : [],
   );
   return [...inConditions, ...inValues.map(({ key, expr }) => ({ node: key, text: key.text, expr }))];

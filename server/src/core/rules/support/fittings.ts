@@ -96,18 +96,21 @@ function fittingsBy(procedure: ProcedureView, step: StepView, view: InstructionV
   const { instruction, where, nested } = view;
   const replaced = 'ifNot' in instruction ? (instruction.ifNot?.replace ?? NO_REFS) : NO_REFS;
   if (instruction.verb !== 'install' && instruction.verb !== 'press' && replaced.length === 0) return NO_FITTINGS;
-  const found = fittedRefs(instruction).map(({ ref, count }) => ({ ref, count, ifNeeded: nested }));
-  const all = [...found, ...replaced.map((ref) => ({ ref, count: undefined, ifNeeded: true }))];
-  return all.flatMap((one) => {
-    const there = where.and(procedure.presence(one.ref.id));
-    return there.isEmpty ? [] : [{ ...one, step, view, where: there }];
-  });
+  const fittings: Fitting[] = [];
+  const add = (ref: Ref, count: Count | undefined, ifNeeded: boolean): void => {
+    const there = where.and(procedure.presence(ref.id));
+    if (!there.isEmpty) fittings.push({ step, view, ref, where: there, count, ifNeeded });
+  };
+  const count = instruction.verb === 'install' ? instruction.count : undefined;
+  for (const ref of fittedRefs(instruction)) add(ref, count, nested);
+  for (const ref of replaced) add(ref, undefined, true);
+  return fittings;
 }
 
-function fittedRefs(instruction: InstructionView['instruction']): { ref: Ref; count: Count | undefined }[] {
-  if (instruction.verb === 'press') return (instruction.press ?? []).map((ref) => ({ ref, count: undefined }));
-  if (instruction.verb !== 'install' || instruction.trial?.value === true) return [];
-  return (instruction.install ?? []).map((ref) => ({ ref, count: instruction.count }));
+function fittedRefs(instruction: InstructionView['instruction']): readonly Ref[] {
+  if (instruction.verb === 'press') return instruction.press ?? NO_REFS;
+  if (instruction.verb !== 'install' || instruction.trial?.value === true) return NO_REFS;
+  return instruction.install ?? NO_REFS;
 }
 
 /** The first place of the text at which a part is fitted in some of the builds. */

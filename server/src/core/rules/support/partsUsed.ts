@@ -27,19 +27,21 @@ interface OtherUses {
 
 const usesByRun = gatherer((steps): OtherUses => {
   const views = steps.flatMap((step) => step.instructions);
-  return { chosen: unionOf(views.map(chosenBy)), mentioned: unionOf(views.flatMap(mentionedBy)) };
+  return { chosen: unionOf(views.flatMap(chosenBy)), mentioned: unionOf(views.flatMap(mentionedBy)) };
 });
 
 const remembered = new WeakMap<ProcedureView, ReadonlyMap<string, BuildSet>>();
 
-function chosenBy({ instruction, where }: InstructionView): Map<string, BuildSet> {
+function chosenBy({ instruction, where }: InstructionView): readonly OtherUses['mentioned'][] {
   const id = instruction.verb === 'choose' ? instruction.choose?.id : undefined;
-  return new Map(id === undefined ? [] : [[id, where]]);
+  return id === undefined ? NOTHING : [new Map([[id, where]])];
 }
 
+const NOTHING: readonly OtherUses['mentioned'][] = [];
+
 /** A sentence beside a verb tells how the verb is done; only one that stands alone can fit what no verb fits. */
-function mentionedBy({ instruction, where }: InstructionView): OtherUses['mentioned'][] {
-  if (instruction.verb !== 'say') return [];
+function mentionedBy({ instruction, where }: InstructionView): readonly OtherUses['mentioned'][] {
+  if (instruction.verb !== 'say') return NOTHING;
   return sentencesOf(instruction).flatMap(({ prose, warns }) =>
     warns ? [] : prose.mentions.map(({ kind, id }) => new Map([[kind === undefined ? id : `${kind}/${id}`, where]])),
   );

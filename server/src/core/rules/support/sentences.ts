@@ -9,17 +9,29 @@ export interface Sentence {
 
 /** What an instruction says to the fitter in the writer's own words. */
 export function sentencesOf(instruction: Instruction): readonly Sentence[] {
-  const sentences: Sentence[] = [];
-  const tell = (prose: Prose | undefined): void => {
-    if (prose !== undefined) sentences.push({ prose, warns: false });
-  };
-  const { say, warning, caution, notice } = instruction;
-  tell(say);
-  if (instruction.verb === 'check' && instruction.check?.is === 'prose') tell(instruction.check.prose);
-  if ('ifNot' in instruction) {
-    tell(instruction.ifNot?.say);
-    tell(instruction.ifNot?.then);
-  }
-  for (const list of [warning, caution, notice]) for (const prose of list ?? []) sentences.push({ prose, warns: true });
+  const known = remembered.get(instruction);
+  if (known !== undefined) return known;
+  const sentences = gather(instruction);
+  remembered.set(instruction, sentences);
   return sentences;
 }
+
+/** Several rules ask. */
+const remembered = new WeakMap<Instruction, readonly Sentence[]>();
+
+function gather(instruction: Instruction): readonly Sentence[] {
+  const { say, warning, caution, notice } = instruction;
+  const checked =
+    instruction.verb === 'check' && instruction.check?.is === 'prose' ? instruction.check.prose : undefined;
+  const ifNot = 'ifNot' in instruction ? instruction.ifNot : undefined;
+  const sentences: Sentence[] = [];
+  for (const prose of [say, checked, ifNot?.say, ifNot?.then]) {
+    if (prose !== undefined) sentences.push({ prose, warns: false });
+  }
+  for (const list of [warning, caution, notice]) {
+    if (list !== undefined) for (const prose of list) sentences.push({ prose, warns: true });
+  }
+  return sentences.length === 0 ? SILENT : sentences;
+}
+
+const SILENT: readonly Sentence[] = [];

@@ -92,6 +92,8 @@ export function namedAnywhere(procedure: ProcedureView, kind: StoresKind): Set<s
   return ids;
 }
 
+const NONE: readonly OnlyNamed[] = [];
+
 export interface OnlyNamed extends NameInProse {
   readonly sentence: Sentence;
 }
@@ -105,9 +107,13 @@ export function onlyNamed(
   step: StepView | undefined,
   instruction: Instruction,
   kind: StoresKind,
-): OnlyNamed[] {
+): readonly OnlyNamed[] {
+  const sentences = sentencesOf(instruction).filter(({ prose }) =>
+    namesInProse(procedure, prose).some((name) => name.kind === kind),
+  );
+  if (sentences.length === 0) return NONE;
   const seen = new Set<string>();
-  return sentencesOf(instruction).flatMap((sentence) =>
+  return sentences.flatMap((sentence) =>
     namesInProse(procedure, sentence.prose).flatMap((name) => {
       if (name.kind !== kind) return [];
       const key = name.ids.join(' ');

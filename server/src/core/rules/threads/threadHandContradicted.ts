@@ -128,8 +128,10 @@ class PartCheck {
 function reportSentences(family: FamilyView, { key, prose }: ProseFact, ctx: Context): void {
   const { procedure, step, instruction } = ctx;
   if (procedure === undefined || key === 'note') return;
+  const claims = handClaims(prose.text, turningBy(instruction?.instruction));
+  if (claims.length === 0) return;
   const told = new Set<string>();
-  for (const claim of handClaims(prose.text, turningBy(instruction?.instruction))) {
+  for (const claim of claims) {
     const place = instruction?.where ?? step?.where ?? procedure.space.everything;
     const sentence = prose.text.slice(claim.sentence.start, claim.sentence.end);
     const where = buildsSpokenOf(procedure, sentence, place);
