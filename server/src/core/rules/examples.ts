@@ -19,11 +19,25 @@ const BASE: Readonly<Record<string, string>> = {
   [EXAMPLE_PATHS.stores]: EXAMPLE_STORES,
 };
 
+/** Made when somebody asks: a check loads the rules and never looks at their examples. */
+function example(shown: string, at: string, make: () => Example['files'], released?: ReleasedText): Example {
+  let files: Example['files'] | undefined;
+  return {
+    shown,
+    at,
+    get files() {
+      files ??= make();
+      return files;
+    },
+    ...(released === undefined ? {} : { released }),
+  };
+}
+
 /** Instructions, in the only step of a procedure. The text is the entries of `do`. */
 export function inStep(shown: string): Example {
-  return inProcedure(
+  return procedureOf(
     shown,
-    `${EXAMPLE_HEAD}phases:
+    () => `${EXAMPLE_HEAD}phases:
   - phase: Assemble
     steps:
       - step: only-step
@@ -35,9 +49,9 @@ ${indented(shown, 10)}`,
 
 /** Keys of a step, its `do` included: everything below the dash of the step. */
 export function asStep(shown: string): Example {
-  return inProcedure(
+  return procedureOf(
     shown,
-    `${EXAMPLE_HEAD}phases:
+    () => `${EXAMPLE_HEAD}phases:
   - phase: Assemble
     steps:
       - step: only-step
@@ -47,9 +61,9 @@ ${indented(shown, 8)}`,
 
 /** Keys at the head of the procedure, in place of those of the same name, before a step that uses every tool listed. */
 export function inHead(shown: string, steps = '- install: cover'): Example {
-  return inProcedure(
+  return procedureOf(
     shown,
-    `${withKeys(EXAMPLE_HEAD, shown)}phases:
+    () => `${withKeys(EXAMPLE_HEAD, shown)}phases:
   - phase: Assemble
     steps:
       - step: only-step
@@ -61,56 +75,62 @@ ${indented(steps, 10)}`,
 
 /** A whole procedure; `shown` is what the documentation shows of it. */
 export function inProcedure(shown: string, text: string): Example {
-  return { shown, at: EXAMPLE_PATHS.procedure, files: { ...BASE, [EXAMPLE_PATHS.procedure]: text } };
+  return procedureOf(shown, () => text);
+}
+
+function procedureOf(shown: string, text: () => string): Example {
+  return example(shown, EXAMPLE_PATHS.procedure, () => ({ ...BASE, [EXAMPLE_PATHS.procedure]: text() }));
 }
 
 /** A whole document of any kind, shown as it is. */
 export function wholeDocument(at: string, text: string): Example {
-  return { shown: text.trimEnd(), at, files: { ...BASE, [at]: text } };
+  return example(text.trimEnd(), at, () => ({ ...BASE, [at]: text }));
 }
 
 /** Keys at the root of the family, in place of those of the same name; below \`parts\`, entries are added or replaced. */
 export function inFamily(shown: string): Example {
-  return {
-    shown,
-    at: EXAMPLE_PATHS.family,
-    files: { ...BASE, [EXAMPLE_PATHS.family]: withEntries(EXAMPLE_FAMILY, shown) },
-  };
+  const at = EXAMPLE_PATHS.family;
+  return example(shown, at, () => ({ ...BASE, [at]: withEntries(EXAMPLE_FAMILY, shown) }));
 }
 
 /** Lines of the kit in place of its own. */
 export function inKit(shown: string): Example {
-  const text = `${EXAMPLE_KIT.slice(0, EXAMPLE_KIT.indexOf('lines:'))}lines:\n${indented(shown, 2)}`;
-  return { shown, at: EXAMPLE_PATHS.kit, files: { ...BASE, [EXAMPLE_PATHS.kit]: text } };
+  const at = EXAMPLE_PATHS.kit;
+  return example(shown, at, () => ({ ...BASE, [at]: kitWith(shown) }));
+}
+
+function kitWith(lines: string): string {
+  return `${EXAMPLE_KIT.slice(0, EXAMPLE_KIT.indexOf('lines:'))}lines:\n${indented(lines, 2)}`;
 }
 
 /** Keys at the root of the stores, in place of those of the same name; below \`tools\` and \`consumables\`, entries are added. */
 export function inStores(shown: string): Example {
-  return {
-    shown,
-    at: EXAMPLE_PATHS.stores,
-    files: { ...BASE, [EXAMPLE_PATHS.stores]: withEntries(EXAMPLE_STORES, shown) },
-  };
+  const at = EXAMPLE_PATHS.stores;
+  return example(shown, at, () => ({ ...BASE, [at]: withEntries(EXAMPLE_STORES, shown) }));
 }
 
 /** The same example with other documents in place of the base ones, by relative path. */
-export function withFiles(example: Example, files: Readonly<Record<string, string>>): Example {
-  return { ...example, files: { ...example.files, ...files } };
+export function withFiles(base: Example, files: Readonly<Record<string, string>>): Example {
+  return changed(base, () => files);
+}
+
+function changed(base: Example, files: () => Example['files']): Example {
+  return example(base.shown, base.at, () => ({ ...base.files, ...files() }), base.released);
 }
 
 /** The example with its family changed: entries are added below the keys that are given. */
-export function withFamily(example: Example, changes: string): Example {
-  return withFiles(example, { [EXAMPLE_PATHS.family]: withEntries(EXAMPLE_FAMILY, changes) });
+export function withFamily(base: Example, changes: string): Example {
+  return changed(base, () => ({ [EXAMPLE_PATHS.family]: withEntries(EXAMPLE_FAMILY, changes) }));
 }
 
 /** The example with its stores changed: entries are added below the keys that are given. */
-export function withStores(example: Example, changes: string): Example {
-  return withFiles(example, { [EXAMPLE_PATHS.stores]: withEntries(EXAMPLE_STORES, changes) });
+export function withStores(base: Example, changes: string): Example {
+  return changed(base, () => ({ [EXAMPLE_PATHS.stores]: withEntries(EXAMPLE_STORES, changes) }));
 }
 
 /** The example with the lines of its kit changed. */
-export function withKit(example: Example, lines: string): Example {
-  return withFiles(example, { [EXAMPLE_PATHS.kit]: inKit(lines).files[EXAMPLE_PATHS.kit] ?? '' });
+export function withKit(base: Example, lines: string): Example {
+  return changed(base, () => ({ [EXAMPLE_PATHS.kit]: kitWith(lines) }));
 }
 
 function indented(text: string, by: number): string {
@@ -138,9 +158,9 @@ function blocksOf(text: string, indent = ''): Block[] {
 }
 
 function withKeys(base: string, changes: string): string {
-  const changed = blocksOf(changes);
-  const kept = blocksOf(base).filter((block) => !changed.some((one) => one.key === block.key));
-  return [...kept, ...changed]
+  const come = blocksOf(changes);
+  const kept = blocksOf(base).filter((block) => !come.some((one) => one.key === block.key));
+  return [...kept, ...come]
     .map((block) => block.lines.filter((line) => line !== '').join('\n'))
     .join('\n')
     .concat('\n');

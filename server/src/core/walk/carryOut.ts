@@ -74,5 +74,5 @@ function decideBy(walker: Walker, act: Act): void {
 }
 
 function knownParts({ unit }: Walker, ids: readonly string[]): string[] {
-  return [...new Set(ids)].filter((id) => unit.part(id) !== undefined);
+  return ids.filter((id, place) => unit.part(id) !== undefined && ids.indexOf(id) === place);
 }

@@ -1,4 +1,3 @@
-import type { PhaseHead } from '../analysis/phaseHead';
 import type { StepView } from '../analysis/procedureView';
 import type { Unit } from '../model/facts';
 import { VERBS } from '../model/generated/shapes';
@@ -24,7 +23,7 @@ export function isResolved(instruction: Instruction, unit: UnitModel): boolean {
 function readsWhole(instruction: Instruction, unit: UnitModel): boolean {
   const read = unitOf(instruction.node);
   if (read === undefined || read.problems.length > 0 || isGluedVerb(instruction)) return false;
-  return areConditionsKnown(ofUnit(read), unit) && read.facts.refs.every(({ ref }) => isKnown(ref, unit));
+  return areFactsKnown(read, unit) && read.facts.refs.every(({ ref }) => isKnown(ref, unit));
 }
 
 /** Tools, figures and steps change nothing of the unit, whatever they are called. */
@@ -42,22 +41,19 @@ function isKnown({ kind, id }: Ref, { family, procedure }: UnitModel): boolean {
 export function isStepResolved({ step, phase }: StepView, unit: UnitModel): boolean {
   const read = unitOf(step.node);
   if (read === undefined || read.problems.length > 0 || phase.problems.length > 0) return false;
-  return areConditionsKnown(conditionsOf(phase), unit) && areConditionsKnown(ofUnit(read), unit);
+  return isKnownCondition(phase.when, unit) && isKnownCondition(phase.unless, unit) && areFactsKnown(read, unit);
+}
+
+function areFactsKnown({ facts }: Unit, unit: UnitModel): boolean {
+  return facts.conditions.every(({ condition }) => isKnownCondition(condition, unit));
 }
 
 /** A condition that names what does not exist is met nowhere, and says nothing about where it was meant to be met. */
-function areConditionsKnown(conditions: readonly Condition[], { space }: UnitModel): boolean {
-  return conditions.every((condition) =>
-    condition.names.every(({ expr }) => expr !== undefined && space.unknownNames(expr).length === 0),
+function isKnownCondition(condition: Condition | undefined, { space }: UnitModel): boolean {
+  return (
+    condition === undefined ||
+    condition.names.every(({ expr }) => expr !== undefined && space.unknownNames(expr).length === 0)
   );
-}
-
-function ofUnit({ facts }: Unit): Condition[] {
-  return facts.conditions.map((fact) => fact.condition);
-}
-
-function conditionsOf({ when, unless }: PhaseHead): Condition[] {
-  return [when, unless].filter((one) => one !== undefined);
 }
 
 const GLUED = new RegExp(`^\\s*(?:${VERBS.join('|')})(?::|\\s*$)`);

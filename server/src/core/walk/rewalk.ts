@@ -1,5 +1,5 @@
 import { alignmentOf, type Segment } from './alignment';
-import type { CellValue } from './cellTable';
+import type { CellTable, CellValue } from './cellTable';
 import { commonEnds } from './commonEnds';
 import type { PlacedStretch, Values } from './stretch';
 import { StretchesInTheMaking } from './stretchesInTheMaking';
@@ -56,7 +56,7 @@ class Rewalk {
 
   walk(): Walked {
     const { old, plan } = this;
-    const start = old?.start ?? startTransition(this.#walker);
+    const start = old?.start ?? startOn(this.#walker);
     const steps = old?.plan.unit.procedure.steps ?? [];
     for (const segment of alignmentOf(plan.unit.procedure.steps, steps)) {
       if (segment.is === 'same') this.#same(segment.now, segment.before, segment.count);
@@ -164,6 +164,10 @@ class Rewalk {
 
   /** Walks steps that may hold entries of those in whose place they stand. */
   #walkSteps(steps: readonly LaidStep[], gone: readonly WalkedStep[]): void {
+    if (gone.length === 0) {
+      for (const laid of steps) this.#walkAnew(laid);
+      return;
+    }
     const before = gone.flatMap((one) => one.laid.entries);
     const old = gone.flatMap((one) => one.transitions);
     const meet = meetingOf(
@@ -186,6 +190,13 @@ class Rewalk {
       this.#made.add(new WalkedStep(laid, transitions, this.state.table));
     }
     passTo(old.length);
+  }
+
+  /** A step in whose place nothing stood. */
+  #walkAnew(laid: LaidStep): void {
+    this.#made.begin(() => this.#here());
+    const transitions = laid.entries.map((entry) => this.#carryOut(entry));
+    this.#made.add(new WalkedStep(laid, transitions, this.state.table));
   }
 
   /** An entry that is as it was: carried out again only where it reads what has become different. */
@@ -236,6 +247,25 @@ class Rewalk {
     this.state.values = after.slice();
     return endTransition(this.#walker, plan);
   }
+}
+
+/** How a unit stands at the start, by what the procedure starts with; cells are numbered for one family and its builds. */
+const startsOf = new WeakMap<CellTable, Map<string, Transition>>();
+
+/** Brings the unit to where the procedure starts, as the procedures before it did that start with the same. */
+function startOn(walker: Walker): Transition {
+  const { state, unit } = walker;
+  const starts = startsOf.get(state.table) ?? new Map<string, Transition>();
+  startsOf.set(state.table, starts);
+  const id = unit.procedure.value.starts?.id ?? '';
+  const known = starts.get(id);
+  if (known !== undefined) {
+    for (const { cell, value } of known.changes) state.values[cell] = value;
+    return known;
+  }
+  const start = startTransition(walker);
+  starts.set(id, start);
+  return start;
 }
 
 /** Which entry of the earlier walk an entry meets, or before which it is carried out. */

@@ -2,6 +2,7 @@ import type { ItemRange } from '../syntax/node';
 import type { CellTable, CellValue } from './cellTable';
 import type { Lane } from './lane';
 import type { Moment, Stretch } from './trace';
+import type { Transition } from './transition';
 import type { WalkedStep } from './walkedStep';
 import type { Done, Found } from './walker';
 import { type PlanEntry, placeIn } from './walkPlan';
@@ -99,7 +100,8 @@ export class StretchWork {
     const all: FoundHere[] = [];
     let place = 0;
     for (const { laid, transitions } of this.steps) {
-      for (const [index, transition] of transitions.entries()) {
+      for (let index = 0; index < transitions.length; index++) {
+        const transition = transitions[index] as Transition;
         const entry = laid.entries[index];
         if (entry?.is === 'gap' || (entry?.is === 'act' && !entry.resolved)) this.#unresolved = place;
         for (const found of transition.found) {
@@ -116,7 +118,8 @@ export class StretchWork {
     const deeds = new Map<string, Deeds[]>();
     let place = 0;
     for (const { laid, transitions } of this.steps) {
-      for (const [index, { done }] of transitions.entries()) {
+      for (let index = 0; index < transitions.length; index++) {
+        const { done } = transitions[index] as Transition;
         for (const one of done) {
           const known = deeds.get(one.part) ?? [];
           const last = known.at(-1);

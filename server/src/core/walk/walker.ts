@@ -81,7 +81,8 @@ export class Walker {
       this.state.note('due', id, where);
     }
     for (const group of relations.groupsOf(part)) this.#unbalance(group, [part], where);
-    const held = relations.heldBy(part);
+    const held = relations.heldBy(part).filter((one) => relations.groupsOf(one).length > 0);
+    if (held.length === 0) return;
     for (const group of new Set(held.flatMap((one) => relations.groupsOf(one)))) {
       this.#unbalance(
         group,

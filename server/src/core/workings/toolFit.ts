@@ -35,6 +35,7 @@ const remembered = new WeakMap<InstructionView, ToolFit>();
 
 /** Holds the tools that an instruction names against the fasteners that it turns and holds, by build. */
 export function toolFit(procedure: ProcedureView, view: InstructionView): ToolFit {
+  if (namesNoTools(view)) return NOTHING;
   // Two rules and the editor ask for the same; the view belongs to one reading of one procedure.
   const fit = remembered.get(view) ?? heldAgainst(procedure, view);
   remembered.set(view, fit);
@@ -42,7 +43,6 @@ export function toolFit(procedure: ProcedureView, view: InstructionView): ToolFi
 }
 
 function heldAgainst(procedure: ProcedureView, view: InstructionView): ToolFit {
-  if (namesNoTools(view)) return NOTHING;
   const turning = turningOf(procedure, view);
   if (turning === undefined || turning.unsure || turning.turned.length === 0) return NOTHING;
   const { tools, complete } = toolsWith(procedure, view.instruction);

@@ -80,15 +80,8 @@ function add(groups: Map<PhaseHead, Map<string, Occurrence[]>>, one: Occurrence)
 /** The verb and the one object of an instruction that may be an alternative. */
 function keyOf({ instruction, nested }: InstructionView): string | undefined {
   if (nested || FREE.has(instruction.verb)) return undefined;
-  if (!keys.has(instruction)) keys.set(instruction, makeKey(instruction));
-  return keys.get(instruction);
-}
-
-const keys = new WeakMap<Instruction, string | undefined>();
-
-function makeKey(instruction: Instruction): string | undefined {
-  const [id, ...more] = objectIds(instruction);
-  return id === undefined || more.length > 0 ? undefined : `${instruction.verb} ${id}`;
+  const refs = objectRefs(instruction);
+  return refs.length === 1 ? `${instruction.verb} ${refs[0]?.id}` : undefined;
 }
 
 function leftOut(procedure: ProcedureView, group: readonly Occurrence[]): Alternatives | undefined {

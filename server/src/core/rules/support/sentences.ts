@@ -9,21 +9,13 @@ export interface Sentence {
 
 /** What an instruction says to the fitter in the writer's own words. */
 export function sentencesOf(instruction: Instruction): readonly Sentence[] {
-  const known = remembered.get(instruction);
-  if (known !== undefined) return known;
-  const sentences = gather(instruction);
-  remembered.set(instruction, sentences);
-  return sentences;
-}
-
-/** Several rules ask. */
-const remembered = new WeakMap<Instruction, readonly Sentence[]>();
-
-function gather(instruction: Instruction): readonly Sentence[] {
   const { say, warning, caution, notice } = instruction;
   const checked =
     instruction.verb === 'check' && instruction.check?.is === 'prose' ? instruction.check.prose : undefined;
   const ifNot = 'ifNot' in instruction ? instruction.ifNot : undefined;
+  const warns = warning !== undefined || caution !== undefined || notice !== undefined;
+  // Most instructions say nothing in words, and several rules ask each.
+  if (!warns && say === undefined && checked === undefined && ifNot === undefined) return SILENT;
   const sentences: Sentence[] = [];
   for (const prose of [say, checked, ifNot?.say, ifNot?.then]) {
     if (prose !== undefined) sentences.push({ prose, warns: false });
@@ -31,7 +23,7 @@ function gather(instruction: Instruction): readonly Sentence[] {
   for (const list of [warning, caution, notice]) {
     if (list !== undefined) for (const prose of list) sentences.push({ prose, warns: true });
   }
-  return sentences.length === 0 ? SILENT : sentences;
+  return sentences;
 }
 
 const SILENT: readonly Sentence[] = [];
