@@ -65,8 +65,11 @@ export class Declarations {
   }
 
   find(kind: RefKind, id: string): NamedThing | undefined {
-    const declared = this.#byKind.get(kind)?.get(id);
-    return declared === undefined ? undefined : this.#thing(declared);
+    for (const summary of this.#summaries) {
+      const declared = summary.find(kind, id);
+      if (declared !== undefined) return this.#thing(declared);
+    }
+    return undefined;
   }
 
   /** All things of a kind by id; made when somebody asks. */
@@ -82,11 +85,28 @@ export class Declarations {
   #thing(declared: Declared): NamedThing {
     const known = this.#made.get(declared);
     if (known !== undefined) return known;
-    const { kind, id } = declared;
-    this.#names ??= namesIn(this.#document);
-    const thing = { kind, id, name: this.#names.get(declared) ?? id, declared, document: this.#document };
+    const thing = this.#thingOf(declared);
     this.#made.set(declared, thing);
     return thing;
+  }
+
+  /** Most who look something up want to know whether it is there, and no name, so that is looked for when it is asked for. */
+  #thingOf(declared: Declared): NamedThing {
+    const nameOf = (): string => this.#nameOf(declared);
+    return {
+      kind: declared.kind,
+      id: declared.id,
+      get name() {
+        return nameOf();
+      },
+      declared,
+      document: this.#document,
+    };
+  }
+
+  #nameOf(declared: Declared): string {
+    this.#names ??= namesIn(this.#document);
+    return this.#names.get(declared) ?? declared.id;
   }
 }
 

@@ -6,6 +6,8 @@ import { type KnownRuns, keptWith, type Numbered, nextSerial, type Run, runsOf }
 /** What the procedure as a whole is asked about again and again, gathered from a stretch of it. */
 export interface UnitSummary extends Numbered {
   readonly declared: readonly Declared[];
+  /** The first thing of a kind that is declared with an id. */
+  find(kind: RefKind, id: string): Declared | undefined;
   /** Kinds and ids of what is declared, as one text. */
   readonly ids: string;
   /** Ids by kind, without those of lists such as `tools`. */
@@ -22,8 +24,8 @@ export interface UnitSummary extends Numbered {
 }
 
 /**
- * The summaries of a document in the order of its text: one of each run of steps, which is kept with it, and one of each
- * stretch between. So what asks all of a long procedure after each key goes through its runs, and not through all that is in
+ * The summaries of a document in the order of its text: one of each long row of steps, which is kept with it, and one of each
+ * stretch between. So what asks all of a long procedure after each key goes through a few, and not through all that is in
  * them. Made once for a reading.
  */
 export function summariesOf(root: Unit): readonly UnitSummary[] {
@@ -42,7 +44,9 @@ function stretchesOf(unit: Unit): UnitSummary[] {
   const summaries = [summaryOf([unit])];
   let steps: UnitSummary[] = [];
   const endSteps = (): void => {
-    for (const run of runsOf(steps, knownRuns)) summaries.push(summaryOfRun(run));
+    const runs = runsOf(steps, knownRuns).map(summaryOfRun);
+    // Of two thousand steps a hundred runs are left, and of these ten.
+    for (const run of runsOf(runs, knownRunsOfRuns)) summaries.push(summaryOfRun(run));
     steps = [];
   };
   for (const child of unit.children) {
@@ -59,6 +63,7 @@ function stretchesOf(unit: Unit): UnitSummary[] {
 }
 
 const knownRuns: KnownRuns<UnitSummary> = new WeakMap();
+const knownRunsOfRuns: KnownRuns<UnitSummary> = new WeakMap();
 
 function summaryOfRun(run: Run<UnitSummary>): UnitSummary {
   const [only] = run.things;
@@ -94,6 +99,13 @@ class Gathering implements UnitSummary {
   readonly paths: PathRef[] = [];
   readonly targets = new Map<string, PathRef>();
   unsettled = false;
+  #byKind: Map<RefKind, Map<string, Declared>> | undefined;
+
+  find(kind: RefKind, id: string): Declared | undefined {
+    if (this.declared.length < FEW) return this.declared.find((one) => one.kind === kind && one.id === id);
+    this.#byKind ??= firstByKind(this.declared);
+    return this.#byKind.get(kind)?.get(id);
+  }
 
   addUnit(unit: Unit): void {
     const { declared, paths, refs, prose } = unit.facts;
@@ -119,6 +131,19 @@ class Gathering implements UnitSummary {
     this.declared.push(declared);
     this.ids += `${declared.kind} ${declared.id}\n`;
   }
+}
+
+/** So many are looked through sooner than they are put in order. */
+const FEW = 8;
+
+function firstByKind(declared: readonly Declared[]): Map<RefKind, Map<string, Declared>> {
+  const byKind = new Map<RefKind, Map<string, Declared>>();
+  for (const one of declared) {
+    const byId = byKind.get(one.kind) ?? new Map<string, Declared>();
+    byKind.set(one.kind, byId);
+    if (!byId.has(one.id)) byId.set(one.id, one);
+  }
+  return byKind;
 }
 
 function addMentions(known: Mention[], more: readonly Mention[]): void {
