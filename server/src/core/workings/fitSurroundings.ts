@@ -78,7 +78,9 @@ export class Surroundings {
       const added = (instruction.apply ?? []).map((ref) => ({ consumable: ref.id, where }));
       for (const { id } of instruction.to ?? []) this.#put(id, [...this.#on(id), ...added]);
     }
-    for (const id of cleared(instruction)) {
+    const ids = cleared(instruction);
+    if (ids.length === 0) return;
+    for (const id of ids) {
       const left = this.#on(id).map((one) => ({ ...one, where: one.where.minus(where) }));
       this.#put(
         id,

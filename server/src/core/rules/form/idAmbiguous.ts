@@ -1,11 +1,11 @@
 import { Names } from '../../analysis/names';
-import { mentionsIn } from '../../model/readValues';
 import type { Mention } from '../../model/values';
 import type { ScalarNode } from '../../syntax/node';
 import { sourceRange } from '../../syntax/scalarSource';
 import { defineRule } from '../defineRule';
 import { inStep, withFamily } from '../examples';
 import type { RuleContext } from '../ruleContext';
+import { mentionsOf } from '../support/mentions';
 import { nounOf } from '../support/nouns';
 import { listed } from '../support/phrases';
 import { replaceBy } from '../support/valueFixes';
@@ -32,10 +32,7 @@ export const idAmbiguous = defineRule({
   messages,
   check: {
     prose({ prose }, ctx) {
-      for (const mention of prose.mentions) report(mention, prose.scalar, ctx);
-      for (const scalar of Object.values(prose.translations)) {
-        for (const mention of mentionsIn(scalar.text)) report(mention, scalar, ctx);
-      }
+      for (const { mention, scalar } of mentionsOf(prose)) report(mention, scalar, ctx);
     },
   },
 });

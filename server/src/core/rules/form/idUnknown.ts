@@ -1,6 +1,5 @@
 import { Names } from '../../analysis/names';
 import type { BuildSpace, ConditionExpr } from '../../builds';
-import { mentionsIn } from '../../model/readValues';
 import type { RefKind } from '../../model/shape';
 import type { Mention, Ref } from '../../model/values';
 import type { ItemRange, ScalarNode } from '../../syntax/node';
@@ -10,6 +9,7 @@ import { defineRule } from '../defineRule';
 import { inStep } from '../examples';
 import type { RuleContext } from '../ruleContext';
 import { knownSpace, mayBeDeclared, namesOfUnit, type WrittenName } from '../support/conditionNames';
+import { mentionsOf } from '../support/mentions';
 import { nounOf } from '../support/nouns';
 import { didYouMean, listed, shortened } from '../support/phrases';
 import { isEcho } from '../support/tornText';
@@ -64,10 +64,7 @@ export const idUnknown = defineRule({
       else reportRef(ref, ctx);
     },
     prose({ prose }, ctx) {
-      for (const mention of prose.mentions) reportMention(mention, prose.scalar, ctx);
-      for (const scalar of Object.values(prose.translations)) {
-        for (const mention of mentionsIn(scalar.text)) reportMention(mention, scalar, ctx);
-      }
+      for (const { mention, scalar } of mentionsOf(prose)) reportMention(mention, scalar, ctx);
     },
     unit(unit, ctx) {
       for (const name of namesOfUnit(unit)) reportName(name, ctx);

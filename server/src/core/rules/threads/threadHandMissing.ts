@@ -56,16 +56,16 @@ interface Turn {
 
 /** Within a step a fastener is reported once for each build, at the first instruction that turns it. */
 function turnsWithoutHand(procedure: ProcedureView, family: FamilyView, step: StepView): Turn[] {
-  const told = new Map<string, BuildSet>();
-  return step.instructions.flatMap((view) =>
-    turnedParts(view.instruction, family).flatMap(({ ref, part }): Turn[] => {
+  const turns: Turn[] = [];
+  for (const view of step.instructions) {
+    for (const { ref, part } of turnedParts(view.instruction, family)) {
       const served = view.where.and(presentBuilds(family, procedure.space, ref.id));
-      const before = told.get(ref.id) ?? procedure.space.nothing;
-      const silent = heldValues(part.hand, procedure.space, served).absent.minus(before);
-      told.set(ref.id, before.or(silent));
-      return silent.isEmpty ? [] : [{ ref, part, served, silent }];
-    }),
-  );
+      const told = turns.filter((one) => one.ref.id === ref.id).map((one) => one.silent);
+      const silent = heldValues(part.hand, procedure.space, served).absent.minus(procedure.space.union(told));
+      if (!silent.isEmpty) turns.push({ ref, part, served, silent });
+    }
+  }
+  return turns;
 }
 
 function report(procedure: ProcedureView, family: FamilyView, turn: Turn, ctx: RuleContext<typeof messages>): void {
