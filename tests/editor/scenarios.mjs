@@ -160,7 +160,7 @@ export const scenarios = [
       assert.ok(!existsSync(join(folder, pdf)), 'there is a PDF before anything was printed');
       // The palette lists the command where the caret is in a procedure, or the sheet has the focus.
       await workbench.command('Witnessmark: Print the step sheet to PDF');
-      if (asksForPath) await workbench.answer(workbench.pathOf(folder, pdf));
+      if (asksForPath) await workbench.answerFile('Print the step sheet', workbench.pathOf(folder, pdf));
       const text = async () => (await workbench.written(folder, pdf))?.toString('latin1');
       // Where the engine is WebAssembly it is compiled first, which takes a slow machine long.
       await until('the printed file', async () => (await text())?.includes('%%EOF'), 240);
@@ -173,7 +173,7 @@ export const scenarios = [
       const { file, pdf, buildId, asksForPath } = expected.sound;
       const form = pdf.replace('.pdf', '-fillable.pdf');
       await workbench.command('Witnessmark: Print the step sheet as a form to fill in on a screen');
-      if (asksForPath) await workbench.answer(workbench.pathOf(folder, form));
+      if (asksForPath) await workbench.answerFile('Print the step sheet', workbench.pathOf(folder, form));
       const printed = async () => workbench.written(folder, form);
       await until('the printed form', async () => (await printed())?.toString('latin1').includes('/AcroForm'), 240);
       const target = join(folder, 'form-from-the-command-line.pdf');
