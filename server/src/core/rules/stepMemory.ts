@@ -6,7 +6,7 @@ import type { ProcedureView, StepView } from '../analysis/procedureView';
 import { areSame, SameParts } from '../analysis/sameParts';
 import { gatherer } from '../analysis/stepRuns';
 import type { BuildSet } from '../builds';
-import type { Unit } from '../model/facts';
+import { type Unit, unitsIn } from '../model/facts';
 import type { Item, Node } from '../syntax/node';
 import type { SyntaxDocument } from '../syntax/readDocument';
 import type { Rule } from './defineRule';
@@ -35,6 +35,8 @@ interface Remembered {
   readonly questions: NameQuestions | undefined;
   /** What was known while it was asked. */
   own: OwnIds;
+  /** Which of its texts stood where they could not be read as they were meant; the same text may stand well elsewhere. */
+  readonly torn: readonly Item[];
 }
 
 const NO_IDS: OwnIds = { written: '', torn: [] };
@@ -57,7 +59,7 @@ export class StepMemory {
   recall(unit: Unit, view: StepView | undefined): readonly FindingDraft[] | undefined {
     const known = unit.remembered as Remembered | undefined;
     const same = known?.environment === this.#environment && known.where === view?.where;
-    return same && this.#holds(known) ? known.drafts : undefined;
+    return same && this.#holds(known, unit) ? known.drafts : undefined;
   }
 
   /** Looks at a step, and keeps what is found. */
@@ -72,18 +74,29 @@ export class StepMemory {
       drafts,
       questions: questions.isEmpty ? undefined : questions,
       own: this.#own,
+      torn: tornIn(unit, this.#own),
     } satisfies Remembered;
   }
 
-  #holds(known: Remembered): boolean {
+  #holds(known: Remembered, unit: Unit): boolean {
     const { questions, own } = known;
-    if (questions === undefined || own === this.#own) return true;
+    if (own === this.#own) return true;
+    if (!areSame(known.torn, tornIn(unit, this.#own))) return false;
+    if (questions === undefined) return true;
     if (questions.all && own.written !== this.#own.written) return false;
     if (questions.torn && !areSame(own.torn, this.#own.torn)) return false;
     if (!questions.holds((kind, id) => this.#names.answer(kind, id))) return false;
     known.own = this.#own;
     return true;
   }
+}
+
+const NOTHING_TORN: readonly Item[] = [];
+
+function tornIn(unit: Unit, { torn }: OwnIds): readonly Item[] {
+  if (torn.length === 0) return NOTHING_TORN;
+  const within = torn.filter((item) => unitsIn(unit).some((one) => one.node.item === item));
+  return within.length === 0 ? NOTHING_TORN : within;
 }
 
 function ownIdsOf(document: SyntaxDocument, environment: StepEnvironment): OwnIds {
