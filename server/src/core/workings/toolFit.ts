@@ -31,14 +31,17 @@ export interface ToolFit {
 
 const NOTHING: ToolFit = { misfits: [], undriven: [] };
 
-const remembered = new WeakMap<InstructionView, ToolFit>();
+/** By the tools of the stores: a view stays the same while others are named. */
+const remembered = new WeakMap<ProcedureView['tools'], WeakMap<InstructionView, ToolFit>>();
 
 /** Holds the tools that an instruction names against the fasteners that it turns and holds, by build. */
 export function toolFit(procedure: ProcedureView, view: InstructionView): ToolFit {
   if (namesNoTools(view)) return NOTHING;
-  // Two rules and the editor ask for the same; the view belongs to one reading of one procedure.
-  const fit = remembered.get(view) ?? heldAgainst(procedure, view);
-  remembered.set(view, fit);
+  // Two rules and the editor ask for the same.
+  const known = remembered.get(procedure.tools) ?? new WeakMap<InstructionView, ToolFit>();
+  remembered.set(procedure.tools, known);
+  const fit = known.get(view) ?? heldAgainst(procedure, view);
+  known.set(view, fit);
   return fit;
 }
 
