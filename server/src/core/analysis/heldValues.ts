@@ -16,8 +16,11 @@ export interface HeldValues<Value> {
   readonly absent: BuildSet;
 }
 
-/** A dozen rules ask for the values of a family for the same builds, in each of its procedures. */
-const resolved = new WeakMap<ByBuild<unknown>, Map<BuildSet, HeldValues<unknown>>>();
+/**
+ * A dozen rules ask for the values of a family for the same builds, in each of its procedures. A set of builds goes with its
+ * reading of the family, while a value stays the same as long as its text does, so it must not hold on to the sets.
+ */
+const resolved = new WeakMap<ByBuild<unknown>, WeakMap<BuildSet, HeldValues<unknown>>>();
 
 /** Resolves a value by build for some of the builds. */
 export function heldValues<Value>(
@@ -27,7 +30,7 @@ export function heldValues<Value>(
 ): HeldValues<Value> {
   if (byBuild === undefined) return { held: [], absent: within };
   if (byBuild.is === 'one') return { held: present([{ value: byBuild.value, where: within }]), absent: space.nothing };
-  const known = resolved.get(byBuild) ?? new Map<BuildSet, HeldValues<unknown>>();
+  const known = resolved.get(byBuild) ?? new WeakMap<BuildSet, HeldValues<unknown>>();
   resolved.set(byBuild, known);
   const values = known.get(within) ?? heldCases(byBuild.cases, space, within);
   known.set(within, values);

@@ -2,6 +2,7 @@ import type { Phase } from '../model/generated/types';
 import { unitOf } from '../model/readUnit';
 import type { ShapeProblem } from '../model/shapeProblem';
 import type { Item, ItemRange, MapNode, Node } from '../syntax/node';
+import { areSame } from './sameParts';
 
 /**
  * What is written of a phase itself. It is the same object as long as that is the same, whatever becomes of the steps:
@@ -39,8 +40,4 @@ function writtenOf(node: Node): Node[] {
   return ((node as MapNode).pairs ?? []).flatMap(({ key, value }) =>
     key.text === 'steps' || value === undefined ? [key] : [key, value],
   );
-}
-
-function areSame(some: readonly Node[], others: readonly Node[]): boolean {
-  return some.length === others.length && some.every((one, i) => one === others[i]);
 }

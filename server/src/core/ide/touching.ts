@@ -1,5 +1,6 @@
 import type { Node } from '../syntax/node';
 import type { SyntaxDocument } from '../syntax/readDocument';
+import { countWhile } from '../text/countWhile';
 import type { Span } from '../text/span';
 
 /**
@@ -14,13 +15,7 @@ export function* touching<Thing>(
   { start, end }: Span,
 ): Generator<Thing> {
   const startOf = (thing: Thing) => document.spanOf(nodeOf(thing)).start;
-  let before = 0;
-  let after = things.length;
-  while (before < after) {
-    const middle = (before + after) >> 1;
-    if (startOf(things[middle] as Thing) < start) before = middle + 1;
-    else after = middle;
-  }
+  const before = countWhile(things.length, (index) => startOf(things[index] as Thing) < start);
   // The one before may reach into the span; those before that one end where it begins, or earlier.
   for (let i = Math.max(0, before - 1); i < things.length; i++) {
     const thing = things[i] as Thing;

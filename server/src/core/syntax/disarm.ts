@@ -1,3 +1,4 @@
+import { countWhile } from '../text/countWhile';
 import type { DocumentText } from '../text/documentText';
 import { hasMark, type Lines, lineEnd, Mark } from './lines';
 import { unsafeLine } from './unsafeLine';
@@ -29,14 +30,7 @@ export class SafeText {
 
   /** The first disarmed line that starts at an offset or behind it. */
   #firstFrom(offset: number): number {
-    let low = 0;
-    let high = this.disarmed.length;
-    while (low < high) {
-      const middle = (low + high) >> 1;
-      if ((this.disarmed[middle]?.start ?? 0) < offset) low = middle + 1;
-      else high = middle;
-    }
-    return low;
+    return countWhile(this.disarmed.length, (index) => (this.disarmed[index]?.start ?? 0) < offset);
   }
 }
 

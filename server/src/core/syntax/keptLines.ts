@@ -1,4 +1,5 @@
 import { commonEnds } from '../text/commonEnds';
+import { lastUpTo } from '../text/countWhile';
 import type { DocumentText } from '../text/documentText';
 import { type Lines, type LinesInMaking, scanLines } from './lines';
 
@@ -22,27 +23,15 @@ export interface LinedText {
 export function linesAfter(before: LinedText, text: DocumentText): KeptLines {
   const { starts } = before.lines;
   const ends = commonEnds(before.text.pieces, text.pieces);
-  const head = lineAt(starts, ends.head);
+  const head = lastUpTo(starts, ends.head);
   // The first line that is the same together with the line end before it; one behind the last where there is none.
-  const firstOfTail = lineAt(starts, before.text.length - ends.tail) + 1;
+  const firstOfTail = lastUpTo(starts, before.text.length - ends.tail) + 1;
   const shift = text.length - before.text.length;
   const from = head === 0 ? (text.charCodeAt(0) === 0xfeff ? 1 : 0) : (starts[head] ?? 0);
   const next = starts[firstOfTail];
   const changed = scanLines(text, from, next === undefined ? undefined : next + shift);
   const tail = starts.length - firstOfTail;
   return { lines: joined(before.lines, head, changed, firstOfTail, shift), head, tail };
-}
-
-/** The line that holds an offset; the first one where the offset stands before it. */
-function lineAt(starts: Int32Array, offset: number): number {
-  let low = 0;
-  let high = starts.length - 1;
-  while (low < high) {
-    const middle = (low + high + 1) >> 1;
-    if ((starts[middle] ?? 0) <= offset) low = middle;
-    else high = middle - 1;
-  }
-  return low;
 }
 
 function joined(before: Lines, head: number, changed: LinesInMaking, firstOfTail: number, shift: number): Lines {

@@ -1,3 +1,4 @@
+import { countWhile } from '../text/countWhile';
 import type { Item } from './node';
 
 /** Where each item of a reading stands. Most readings are asked for few places, if any, so items are found on demand. */
@@ -36,14 +37,7 @@ export class Places {
 
   /** The last item that starts at an offset or before it. */
   #lastUpTo(offset: number): number {
-    let low = 0;
-    let high = this.items.length - 1;
-    while (low < high) {
-      const middle = (low + high + 1) >> 1;
-      if (this.#base(middle) <= offset) low = middle;
-      else high = middle - 1;
-    }
-    return low;
+    return Math.max(0, countWhile(this.items.length, (index) => this.#base(index) <= offset) - 1);
   }
 
   #base(index: number): number {

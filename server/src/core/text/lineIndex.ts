@@ -1,3 +1,4 @@
+import { lastUpTo } from './countWhile';
 import type { DocumentText } from './documentText';
 import { lineStarts } from './lineStarts';
 
@@ -49,14 +50,7 @@ export class LineIndex {
   }
 
   #lineAt(offset: number): number {
-    let low = 0;
-    let high = this.#starts.length - 1;
-    while (low < high) {
-      const middle = (low + high + 1) >> 1;
-      if ((this.#starts[middle] ?? 0) <= offset) low = middle;
-      else high = middle - 1;
-    }
-    return low;
+    return lastUpTo(this.#starts, offset);
   }
 }
 

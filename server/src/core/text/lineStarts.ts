@@ -1,4 +1,5 @@
 import { commonEnds } from './commonEnds';
+import { countWhile } from './countWhile';
 import { type Pieces, piecesOf, stretchOf } from './pieces';
 
 const LF = 10;
@@ -53,12 +54,5 @@ function startsBetween(pieces: Pieces, from: number, to: number): number[] {
 
 /** How many lines start before an offset. */
 function firstFrom(starts: Int32Array, offset: number): number {
-  let low = 0;
-  let high = starts.length;
-  while (low < high) {
-    const middle = (low + high) >> 1;
-    if ((starts[middle] ?? 0) < offset) low = middle + 1;
-    else high = middle;
-  }
-  return low;
+  return countWhile(starts.length, (line) => (starts[line] ?? 0) < offset);
 }

@@ -1,3 +1,5 @@
+import { lastUpTo } from './countWhile';
+
 /**
  * A text in pieces of a few thousand characters. An edit of a long text makes one or two of them anew and shares all others
  * with the text before it, so that nothing goes through the whole text: neither making the new one nor finding what differs.
@@ -21,14 +23,7 @@ export function piecesOf(text: string, usual = USUAL): Pieces {
 
 /** The piece that holds an offset; the last one for the end of the text. */
 export function pieceAt({ starts }: Pieces, offset: number): number {
-  let low = 0;
-  let high = starts.length - 1;
-  while (low < high) {
-    const middle = (low + high + 1) >> 1;
-    if ((starts[middle] ?? 0) <= offset) low = middle;
-    else high = middle - 1;
-  }
-  return low;
+  return lastUpTo(starts, offset);
 }
 
 /** A stretch of the text, as far as there is one. */

@@ -1,3 +1,4 @@
+import { longestRising } from '../text/longestRising';
 import { commonEnds } from './commonEnds';
 
 /** A stretch of two lists, by where it begins in each: of the same members, or of what stands in one's place of the other. */
@@ -40,20 +41,4 @@ function segmentsOf(meetings: readonly Meeting[]): Segment[] {
     else segments.push({ is: 'same', now: nextNow, before: nextBefore, count });
   }
   return segments;
-}
-
-/** The most meetings whose second places rise, of meetings whose first places do. */
-function longestRising(meetings: readonly Meeting[]): Meeting[] {
-  // The last meeting of the best row of each length so far, and what stands before each in its row.
-  const ends: number[] = [];
-  const previous: number[] = [];
-  for (const [i, [, place]] of meetings.entries()) {
-    let length = ends.length;
-    while (length > 0 && (meetings[ends[length - 1] ?? 0]?.[1] ?? 0) > place) length--;
-    previous[i] = ends[length - 1] ?? -1;
-    ends[length] = i;
-  }
-  const row: Meeting[] = [];
-  for (let i = ends.at(-1) ?? -1; i >= 0; i = previous[i] ?? -1) row.push(meetings[i] ?? [0, 0, 0]);
-  return row.reverse();
 }

@@ -20,14 +20,14 @@ export interface SizeNeeds {
 }
 
 /** What a part of a family needs is the same in all its procedures; a set of builds belongs to one space. */
-const known = new WeakMap<Part, Map<BuildSet, SizeNeeds>>();
+const known = new WeakMap<Part, WeakMap<BuildSet, SizeNeeds>>();
 
 /** The size of tool that a part needs within some builds: by its drive and width across flats, or else by its thread. */
 export function sizeNeeds(procedure: ProcedureView, id: string, within: BuildSet): SizeNeeds {
   const { space, family } = procedure;
   const part = family?.part(id);
   if (part === undefined) return { needs: [], unknown: within };
-  const ofPart = known.get(part) ?? new Map<BuildSet, SizeNeeds>();
+  const ofPart = known.get(part) ?? new WeakMap<BuildSet, SizeNeeds>();
   known.set(part, ofPart);
   const needs = ofPart.get(within) ?? needsOf(part, space, within);
   ofPart.set(within, needs);

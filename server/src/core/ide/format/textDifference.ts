@@ -1,3 +1,4 @@
+import { longestRising } from '../../text/longestRising';
 import type { TextEdit } from '../../text/span';
 
 interface SourceLine {
@@ -77,7 +78,7 @@ function anchorsOf(old: readonly SourceLine[], now: readonly SourceLine[]): (rea
     const other = places.get(line);
     if (index >= 0 && other !== undefined && other >= 0) pairs.push([index, other]);
   }
-  return longestChain(pairs.sort((a, b) => a[0] - b[0]));
+  return longestRising(pairs.sort((a, b) => a[0] - b[0]));
 }
 
 /** Where each line stands; −1 for one that stands several times. */
@@ -85,25 +86,6 @@ function onlyPlaces(lines: readonly SourceLine[]): Map<string, number> {
   const places = new Map<string, number>();
   for (const [index, line] of lines.entries()) places.set(keyOf(line), places.has(keyOf(line)) ? -1 : index);
   return places;
-}
-
-function longestChain(pairs: readonly (readonly [number, number])[]): (readonly [number, number])[] {
-  const ends: number[] = [];
-  const before: number[] = [];
-  for (const [i, [, value]] of pairs.entries()) {
-    let low = 0;
-    let high = ends.length;
-    while (low < high) {
-      const middle = (low + high) >> 1;
-      if ((pairs[ends[middle] ?? 0]?.[1] ?? 0) < value) low = middle + 1;
-      else high = middle;
-    }
-    before.push(low === 0 ? -1 : (ends[low - 1] ?? -1));
-    ends[low] = i;
-  }
-  const chain: (readonly [number, number])[] = [];
-  for (let i = ends.at(-1) ?? -1; i >= 0; i = before[i] ?? -1) chain.unshift(pairs[i] ?? [0, 0]);
-  return chain;
 }
 
 function trimmed(old: readonly SourceLine[], now: readonly SourceLine[], change: Change): Change {

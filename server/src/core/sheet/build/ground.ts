@@ -1,5 +1,6 @@
 import { followPath } from '../../analysis/links';
 import type { ProcedureView, StepView } from '../../analysis/procedureView';
+import { areSame } from '../../analysis/sameParts';
 import type { Entry } from '../../model/values';
 import type { SyntaxDocument } from '../../syntax/readDocument';
 import type { PickedSet, SheetOptions } from './buildContext';
@@ -78,10 +79,6 @@ function picturesOf(
     const target = file === undefined ? undefined : followPath(snapshot, owner.uri, file);
     return target?.is === 'file' ? target.text : target?.is;
   });
-}
-
-function areSame(some: readonly unknown[], others: readonly unknown[]): boolean {
-  return some.length === others.length && some.every((one, place) => one === others[place]);
 }
 
 /**

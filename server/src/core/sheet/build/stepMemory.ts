@@ -1,4 +1,5 @@
 import type { StepView } from '../../analysis/procedureView';
+import { areSame } from '../../analysis/sameParts';
 import { plain } from '../sentences/grammar';
 import type { Caution, SheetFinding, SheetStep } from '../sheet';
 import type { BuildContext } from './buildContext';
@@ -98,10 +99,6 @@ function memoryOf(id: string, { instructions }: StepView, { discarded, spunOff, 
     if (isRemoval && spunOff.has(one)) said.push('spun off', one);
   }
   return said;
-}
-
-function areSame(some: readonly unknown[], others: readonly unknown[]): boolean {
-  return some.length === others.length && some.every((one, place) => one === others[place]);
 }
 
 function isSameAt(one: AtStep, other: AtStep): boolean {
